@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 
@@ -25,6 +26,9 @@ final class SecondLook {
 
     /** Two that are exchanged may each be a little unlike only. */
     private static final double A_LITTLE = 6;
+
+    /** Part of a current by which another may differ and still be about as much. */
+    private static final double ABOUT = 0.5;
 
     private final Hindsight hindsight;
     private final MatchedStarts reading;
@@ -113,13 +117,30 @@ final class SecondLook {
     private List<Claim> claims() {
         List<Claim> claims = new ArrayList<>();
         for (int i = 0; i < starts.size(); i++) {
-            claim(i).ifPresent(claims::add);
+            OptionalInt partner = partner(i);
+            boolean isSaidOfPartner = partner.isPresent() && partner.getAsInt() < i;
+            if (!isSaidOfPartner) {
+                claim(i).ifPresent(claims::add);
+            }
         }
         for (RecordedStart each : unknown) {
             double at = each.seconds() - half;
             claims.add(new Claim(Otherwise.unknown(at), Set.of(at), Likeness.MISSING, -1, each));
         }
         return claims;
+    }
+
+    /** The start that one is said to be exchanged with, where the same is said of that: one claim is of both. */
+    private OptionalInt partner(int i) {
+        for (int j = 0; j < starts.size(); j++) {
+            if (starts.get(i).swappedWith().equals(Optional.of(starts.get(j).expected()))
+                    && starts.get(j)
+                            .swappedWith()
+                            .equals(Optional.of(starts.get(i).expected()))) {
+                return OptionalInt.of(j);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     private static Otherwise all(List<Claim> claims, Claim but) {
@@ -207,9 +228,13 @@ final class SecondLook {
             unknown.remove(claim.unknown());
             return;
         }
-        ObservedStart start = starts.get(claim.start());
-        starts.set(
-                claim.start(), isElsewhere(start) ? unseen(start) : as(start, Finding.AS_PLANNED, 1, Optional.empty()));
+        partner(claim.start()).ifPresent(this::dropStart);
+        dropStart(claim.start());
+    }
+
+    private void dropStart(int i) {
+        ObservedStart start = starts.get(i);
+        starts.set(i, isElsewhere(start) ? unseen(start) : as(start, Finding.AS_PLANNED, 1, Optional.empty()));
     }
 
     private static ObservedStart as(
@@ -238,10 +263,16 @@ final class SecondLook {
                 ObservedStart start = starts.get(each.start());
                 double confidence = Sureness.of(gain.costs() - each.price());
                 if (gain.perSample() <= UNDERSTOOD && confidence > start.confidence()) {
-                    starts.set(each.start(), as(start, start.likeliest(), confidence, start.swappedWith()));
+                    partner(each.start()).ifPresent(other -> sure(other, confidence));
+                    sure(each.start(), confidence);
                 }
             }
         }
+    }
+
+    private void sure(int i, double confidence) {
+        ObservedStart start = starts.get(i);
+        starts.set(i, as(start, start.likeliest(), confidence, start.swappedWith()));
     }
 
     private boolean isOpen(int i) {
@@ -281,39 +312,81 @@ final class SecondLook {
                 Set.of(due(start)), anyway, Otherwise.free(start.expected().loads()));
     }
 
-    /** Two that are unlike what is planned, and are each other. */
+    /**
+     * Two that are each other.
+     *
+     * @param claims of others that it makes needless
+     * @param gain by how much everything is likelier so
+     */
+    private record Exchange(int one, int other, List<Claim> claims, double gain) {}
+
+    /** Two that are unlike what is planned, and are each other; what was said of others because of that goes. */
     private boolean exchange() {
         List<Claim> claims = claims();
-        Otherwise anyway = all(claims, null);
-        List<Integer> odd = new ArrayList<>();
-        for (int i = 0; i < starts.size(); i++) {
-            boolean isSaid = starts.get(i).finding() != Finding.SWAPPED && claim(i).isPresent();
-            if (isSaid || isOpen(i) && free(i, anyway).costs() > A_LITTLE) {
-                odd.add(i);
-            }
-        }
-        int one = -1;
-        int other = -1;
-        double best = 0;
-        for (int i : odd) {
-            for (int j : odd) {
-                double more = i < j ? swapped(i, j, claims) : 0;
-                if (more > best) {
-                    best = more;
-                    one = i;
-                    other = j;
+        Exchange best = null;
+        for (int[] pair : pairs(claims)) {
+            for (List<Claim> needless : List.of(List.<Claim>of(), about(pair, claims))) {
+                double gain = swapped(pair[0], pair[1], needless, claims);
+                if (gain > (best == null ? 0 : best.gain())) {
+                    best = new Exchange(pair[0], pair[1], needless, gain);
                 }
             }
         }
-        if (one < 0) {
+        if (best == null) {
             return false;
         }
-        ObservedStart first = starts.get(one);
-        ObservedStart second = starts.get(other);
-        double confidence = Sureness.of(best);
-        starts.set(one, as(first, Finding.SWAPPED, confidence, Optional.of(second.expected())));
-        starts.set(other, as(second, Finding.SWAPPED, confidence, Optional.of(first.expected())));
+        best.claims().forEach(this::drop);
+        ObservedStart first = starts.get(best.one());
+        ObservedStart second = starts.get(best.other());
+        double confidence = Sureness.of(best.gain());
+        starts.set(best.one(), as(first, Finding.SWAPPED, confidence, Optional.of(second.expected())));
+        starts.set(best.other(), as(second, Finding.SWAPPED, confidence, Optional.of(first.expected())));
         return true;
+    }
+
+    /** Of those that are unlike what is planned, and of one that is said to be with what draws about as much. */
+    private List<int[]> pairs(List<Claim> claims) {
+        Otherwise anyway = all(claims, null);
+        boolean[] isSaid = new boolean[starts.size()];
+        boolean[] isOdd = new boolean[starts.size()];
+        for (int i = 0; i < starts.size(); i++) {
+            isSaid[i] = starts.get(i).finding() != Finding.SWAPPED && claim(i).isPresent();
+            isOdd[i] = isSaid[i] || isOpen(i) && free(i, anyway).costs() > A_LITTLE;
+        }
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            for (int j = i + 1; j < starts.size(); j++) {
+                boolean isAlike = isSaid[i] && isOpen(j) && isLike(i, j) || isSaid[j] && isOpen(i) && isLike(j, i);
+                if (isOdd[i] && isOdd[j] || isAlike) {
+                    pairs.add(new int[] {i, j});
+                }
+            }
+        }
+        return pairs;
+    }
+
+    /** Whether what stands at the time of one draws about as much as the other should, on its phases. */
+    private boolean isLike(int one, int other) {
+        ObservedStart start = starts.get(one);
+        ExpectedStart like = starts.get(other).expected();
+        return start.recorded().isPresent()
+                && Math.abs(seen(start) - due(start)) <= 4 * half
+                && like.amps().keySet().equals(start.expected().amps().keySet())
+                && like.amps().keySet().stream()
+                        .allMatch(phase -> Math.abs(
+                                        start.recorded().orElseThrow().on(phase).amps() - like.amps(phase))
+                                <= ABOUT * like.amps(phase));
+    }
+
+    /** What is said of others within the samples that two exchanged ones show in. */
+    private List<Claim> about(int[] pair, List<Claim> claims) {
+        double one = due(starts.get(pair[0]));
+        double other = due(starts.get(pair[1]));
+        return claims.stream()
+                .filter(each -> each.start() != pair[0] && each.start() != pair[1])
+                .filter(each -> each.moments().stream()
+                        .anyMatch(at -> Math.abs(at - one) < Hindsight.AFTER || Math.abs(at - other) < Hindsight.AFTER))
+                .toList();
     }
 
     /** Something that seems not to come on, or to be unlike, and is what came on at another time. */
@@ -410,17 +483,17 @@ final class SecondLook {
         return true;
     }
 
-    /** By how much two are likelier each other than what is said of them now. */
-    private double swapped(int i, int j, List<Claim> claims) {
+    /** By how much two are likelier each other, without what is needless then, than what is said of all of these now. */
+    private double swapped(int i, int j, List<Claim> needless, List<Claim> claims) {
         List<Claim> others = claims.stream()
-                .filter(each -> each.start() != i && each.start() != j)
+                .filter(each -> each.start() != i && each.start() != j && !needless.contains(each))
                 .toList();
         Otherwise anyway = all(others, null);
         Set<Double> moments = new HashSet<>(List.of(due(starts.get(i)), due(starts.get(j))));
         Otherwise now = Otherwise.NOTHING;
         double price = 0;
         for (Claim each : claims) {
-            if (each.start() == i || each.start() == j) {
+            if (each.start() == i || each.start() == j || needless.contains(each)) {
                 moments.addAll(each.moments());
                 now = now.and(each.what());
                 price += each.price();
