@@ -54,6 +54,7 @@ final class SecondLook {
         this.half = reading.sight().intervalSeconds() / 2;
         this.starts = new ArrayList<>(starts);
         this.unknown = new ArrayList<>(unknown);
+        stay();
         part();
         doubt();
         seek();
@@ -170,6 +171,66 @@ final class SecondLook {
         }
     }
 
+    /** What came on at its time may be a load, and what is taken for it at another time something else. */
+    private void stay() {
+        List<Claim> claims = claims();
+        for (Claim each : claims) {
+            for (Claim here : claims) {
+                if (isElsewhere(each) && here != each && stays(each, here, claims) > 0) {
+                    ObservedStart start = starts.get(each.start());
+                    RecordedStart own = at(here);
+                    if (here.start() < 0) {
+                        unknown.remove(own);
+                    } else {
+                        starts.set(here.start(), unseen(starts.get(here.start())));
+                    }
+                    unknown.add(start.recorded().orElseThrow());
+                    found(each.start(), Finding.AS_PLANNED, own, 1);
+                    stay();
+                    return;
+                }
+            }
+        }
+    }
+
+    /** What came on that is taken for something else than a load in its time. */
+    private RecordedStart at(Claim claim) {
+        return claim.start() < 0
+                ? claim.unknown()
+                : starts.get(claim.start()).recorded().orElseThrow();
+    }
+
+    private boolean isElsewhere(Claim claim) {
+        return claim.start() >= 0 && isElsewhere(starts.get(claim.start()));
+    }
+
+    /**
+     * By how much a load is likelier what is at its time, and what stands for it something that no plan knows.
+     *
+     * @param here what that is taken for, unknown or another load that is elsewhere
+     */
+    private double stays(Claim claim, Claim here, List<Claim> claims) {
+        ObservedStart start = starts.get(claim.start());
+        boolean isInTime =
+                (here.start() < 0 || isElsewhere(here)) && Math.abs(at(here).seconds() - half - due(start)) <= 4 * half;
+        if (!isInTime) {
+            return 0;
+        }
+        Otherwise anyway = all(
+                claims.stream().filter(each -> each != claim && each != here).toList(), null);
+        Otherwise apart = Otherwise.unknown(seen(start));
+        if (!isSurelyOn(here, anyway.and(apart))) {
+            return 0;
+        }
+        Set<Double> moments = new HashSet<>(claim.moments());
+        moments.addAll(here.moments());
+        Hindsight.Gain now = hindsight.gain(moments, anyway, claim.what().and(here.what()));
+        Hindsight.Gain then = hindsight.gain(moments, anyway, apart);
+        return then.perSample() > UNDERSTOOD
+                ? 0
+                : then.costs() - Likeness.MISSING - now.costs() + claim.price() + here.price();
+    }
+
     /** Whether what stands for it came on at another time, and not at that of a load which it is exchanged with. */
     private boolean isElsewhere(ObservedStart start) {
         return start.swappedWith().isEmpty()
@@ -254,7 +315,7 @@ final class SecondLook {
         boolean said;
         int rounds = 0;
         do {
-            said = exchange() || delay() || state() || surprise();
+            said = exchange() || delay() || turn() || state() || surprise();
         } while (said && ++rounds < starts.size());
         List<Claim> claims = claims();
         for (Claim each : claims) {
@@ -408,19 +469,68 @@ final class SecondLook {
         if (late < 0) {
             return false;
         }
-        double confidence = Sureness.of(best);
+        found(late, Finding.OTHER_TIME, at, Sureness.of(best));
+        unknown.remove(at);
+        return true;
+    }
+
+    /** Something that seems not to come on, and is what came on at its time on other phases. */
+    private boolean turn() {
+        List<Claim> claims = claims();
+        Claim turned = null;
+        RecordedStart at = null;
+        double best = 0;
+        for (Claim each : claims) {
+            if (each.start() >= 0
+                    && !each.what().dead().isEmpty()
+                    && each.what().unknown().isEmpty()) {
+                for (RecordedStart start : unknown) {
+                    double more = turned(each, start, claims);
+                    if (more > best) {
+                        best = more;
+                        turned = each;
+                        at = start;
+                    }
+                }
+            }
+        }
+        if (turned == null) {
+            return false;
+        }
+        found(turned.start(), Finding.OTHER_PHASES, at, Sureness.of(best));
+        unknown.remove(at);
+        return true;
+    }
+
+    /** By how much a start is likelier to be what is unknown, on other phases, than what is said of both, or nothing. */
+    private double turned(Claim claim, RecordedStart at, List<Claim> claims) {
+        ExpectedStart expected = starts.get(claim.start()).expected();
+        Likeness.Best alike =
+                reading.sight().likeness().of(expected, at, reading.clock().plan(at.seconds()));
+        if (alike.explanation() != Likeness.Explanation.OTHER_PHASES) {
+            return 0;
+        }
+        List<Claim> others = claims.stream()
+                .filter(each -> each != claim && each.unknown() != at)
+                .toList();
+        Hindsight.Gain both = hindsight.gain(
+                claim.moments(), all(others, null), claim.what().and(Otherwise.unknown(at.seconds() - half)));
+        return both.perSample() > UNDERSTOOD
+                ? 0
+                : Math.min(claim.price() + Likeness.MISSING, both.costs()) - alike.cost();
+    }
+
+    private void found(int i, Finding finding, RecordedStart at, double confidence) {
         starts.set(
-                late,
+                i,
                 new ObservedStart(
-                        starts.get(late).expected(),
-                        confidence < Observer.SURE ? Finding.CANNOT_TELL : Finding.OTHER_TIME,
-                        Finding.OTHER_TIME,
+                        starts.get(i).expected(),
+                        confidence < Observer.SURE ? Finding.CANNOT_TELL : finding,
+                        finding,
                         Optional.of(at),
                         OptionalDouble.of(reading.clock().plan(at.seconds())),
                         confidence,
                         Optional.empty()));
-        unknown.remove(at);
-        return true;
     }
 
     private static boolean isMoved(Claim claim) {
