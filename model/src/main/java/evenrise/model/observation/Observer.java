@@ -67,10 +67,11 @@ public final class Observer {
                 seconds -> steps.at(seconds).ordered(order).scaled(scales));
         List<ObservedStart> first = findings.starts();
         SecondLook second = new SecondLook(
-                new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
-                reading,
-                first,
-                unknown(reading, first),
+                new Said(
+                        new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
+                        reading,
+                        first,
+                        unknown(reading, first)),
                 seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
         List<ObservedStart> starts = second.starts();
         return new Observation(
