@@ -37,6 +37,11 @@ public record Observation(
         unknown = List.copyOf(unknown);
     }
 
+    /** The same recording with other things said of it. */
+    Observation with(List<ObservedStart> said, List<RecordedStart> notOfALoad, FurtherReadings then) {
+        return new Observation(clock, intervalSeconds, sigmaAmps, channels, scales, settings, said, notOfALoad, then);
+    }
+
     /** How many expected starts came to this. */
     public long count(ObservedStart.Finding finding) {
         return starts.stream().filter(each -> each.finding() == finding).count();

@@ -66,24 +66,32 @@ public final class Observer {
                 sigmas,
                 seconds -> steps.at(seconds).ordered(order).scaled(scales));
         List<ObservedStart> first = findings.starts();
-        SecondLook second = new SecondLook(
-                new Said(
-                        new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
-                        reading,
-                        first,
-                        unknown(reading, first)),
-                seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
-        List<ObservedStart> starts = second.starts();
-        return new Observation(
+        List<RecordedStart> unknown = unknown(reading, first);
+        Observation blind = new Observation(
                 reading.clock(),
                 sight.intervalSeconds(),
                 sigmas,
                 Clamps.channels(order),
                 scales,
                 boards.found(),
-                starts,
+                first,
+                unknown,
+                FurtherReadings.of(reading.layout(), sight, sigmas, first));
+        if (!blind.isRecognised()) {
+            // Of another start there is nothing to be weighed, and it would take long.
+            return blind;
+        }
+        SecondLook second = new SecondLook(
+                new Said(
+                        new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
+                        reading,
+                        first,
+                        unknown),
+                seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
+        return blind.with(
+                second.starts(),
                 second.unknown(),
-                FurtherReadings.of(reading.layout(), sight, sigmas, starts));
+                FurtherReadings.of(reading.layout(), sight, sigmas, second.starts()));
     }
 
     /** What no load stands for, if it is not smaller than any. */

@@ -46,7 +46,7 @@ final class SecondLook {
         int rounds = 0;
         do {
             isMore = exchanges.exchange() || reassigned.delay() || reassigned.turn() || state() || surprise();
-        } while (isMore && ++rounds < said.starts.size());
+        } while (isMore && !said.hindsight.isSpent() && ++rounds < said.starts.size());
         List<Claim> claims = said.claims();
         for (Claim each : claims) {
             if (each.start() >= 0 && said.starts.get(each.start()).finding() == Finding.CANNOT_TELL) {
