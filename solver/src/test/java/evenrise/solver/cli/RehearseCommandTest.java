@@ -65,13 +65,13 @@ class RehearseCommandTest {
 
     /** Of the two halls the transformer T-1 states a limit, no panel does. */
     @Test
-    void namesNodesBesidePanelsWhereTheyHaveLimits() throws IOException, WriteFailed {
+    void namesDistributionPointsBesidePanelsWhereTheyHaveLimits() throws IOException, WriteFailed {
         Files.copy(Plants.twoHalls(), project, StandardCopyOption.REPLACE_EXISTING);
         Plan halls = DrawnPages.of(Plants.read(project), 300).layout().plan();
         PlanFile.write(halls, plan, Format.JSON);
 
         assertThat(rehearse("-e", "0:on").out())
-                .contains("Panels and nodes nearest to their inrush limit")
+                .contains("Panels and distribution points nearest to their inrush limit")
                 .containsPattern("T-1 +[0-9.]+ +1200\\.0");
     }
 
