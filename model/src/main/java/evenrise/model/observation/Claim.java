@@ -1,5 +1,6 @@
 package evenrise.model.observation;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -11,6 +12,11 @@ import java.util.Set;
  * @param unknown that; null where it is of a start
  */
 record Claim(Otherwise what, Set<Double> moments, double price, int start, RecordedStart unknown) {
+    /** Both, which may be the same. */
+    static Set<Double> moments(double one, double other) {
+        return new HashSet<>(List.of(one, other));
+    }
+
     /** All that is said, but for one claim. */
     static Otherwise all(List<Claim> claims, Claim but) {
         Otherwise all = Otherwise.NOTHING;

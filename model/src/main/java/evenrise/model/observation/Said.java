@@ -54,13 +54,13 @@ final class Said {
             case OTHER_TIME ->
                 claim(
                         Otherwise.moved(loads, seen(start)).and(Otherwise.free(loads)),
-                        Set.of(due, seen(start)),
+                        Claim.moments(due, seen(start)),
                         Likeness.OTHER_TIME,
                         i);
             case OTHER_PHASES, OTHER_TIME_AND_PHASES ->
                 claim(
                         Otherwise.dead(loads).and(Otherwise.unknown(seen(start))),
-                        Set.of(due, seen(start)),
+                        Claim.moments(due, seen(start)),
                         Likeness.OTHER_PHASES,
                         i);
             case SWAPPED -> {
@@ -70,7 +70,7 @@ final class Said {
                         Otherwise.moved(loads, other)
                                 .and(Otherwise.moved(
                                         start.swappedWith().orElseThrow().loads(), due)),
-                        Set.of(due, other),
+                        Claim.moments(due, other),
                         Likeness.OTHER_TIME,
                         i);
             }
