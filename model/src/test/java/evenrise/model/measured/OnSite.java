@@ -93,9 +93,13 @@ final class OnSite {
 
     /** The same on another day. */
     static PoleReading runningOn(String date, String load, double amps) {
+        return runningOn(date, load, Optional.empty(), amps);
+    }
+
+    static PoleReading runningOn(String date, String load, Optional<Phase> phase, double amps) {
         return new PoleReading(
                 load,
-                Optional.empty(),
+                phase,
                 OptionalDouble.empty(),
                 OptionalDouble.of(amps),
                 OptionalDouble.empty(),

@@ -13,23 +13,12 @@ import evenrise.model.rules.Referee;
 import evenrise.model.rules.SceneCurrents;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** "one" runs at 6 A, "two" at 8 A, "three" at 5 A on three poles; the clamp is off by 2 % of what it shows. */
 class UseSceneTest {
     private static PoleReading on(String day, String load, Phase phase, double amps) {
-        return new PoleReading(
-                load,
-                Optional.ofNullable(phase),
-                OptionalDouble.empty(),
-                OptionalDouble.of(amps),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                new Visit(Optional.of(day), OnSite.CLAMP, "sheet"));
+        return OnSite.runningOn(day, load, Optional.ofNullable(phase), amps);
     }
 
     private static UseScene rehearsal(PoleReading... readings) {
