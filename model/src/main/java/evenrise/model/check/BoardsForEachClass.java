@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +38,11 @@ final class BoardsForEachClass {
     void check() {
         Map<Board, Integer> numbers = new HashMap<>();
         parts.project.boards().forEach(board -> numbers.putIfAbsent(board, numbers.size()));
+        Map<List<Board>, BitSet> known = new IdentityHashMap<>();
         for (Load load : candidates.placeable()) {
             if (ProjectParts.needsOutput(load)) {
-                BitSet boards = new BitSet();
-                candidates.boardsFor(load).forEach(board -> boards.set(numbers.get(board)));
-                byBoards.computeIfAbsent(boards, any -> new ArrayList<>()).add(load);
+                BitSet able = known.computeIfAbsent(candidates.boardsFor(load), boards -> numbered(boards, numbers));
+                byBoards.computeIfAbsent(able, any -> new ArrayList<>()).add(load);
             }
         }
         List<BitSet> sets = new ArrayList<>(byBoards.keySet());
@@ -55,6 +56,12 @@ final class BoardsForEachClass {
                 said.add(set);
             }
         }
+    }
+
+    private static BitSet numbered(List<Board> boards, Map<Board, Integer> numbers) {
+        BitSet set = new BitSet();
+        boards.forEach(board -> set.set(numbers.get(board)));
+        return set;
     }
 
     private boolean isTooFew(BitSet set) {

@@ -48,7 +48,8 @@ final class Candidates {
     private final Map<Integer, Boolean> anySlot = new HashMap<>();
     private final Map<Board, BitSet> reached = new IdentityHashMap<>();
     private final Map<Integer, Double> voltsOfPanel = new HashMap<>();
-    private final Map<String, BitSet> below = new HashMap<>();
+    private final Map<String, List<Load>> boundBelow = new HashMap<>();
+    private final Map<List<Object>, List<Board>> boardsOfAlike = new HashMap<>();
 
     Candidates(ProjectParts parts) {
         this.parts = parts;
@@ -135,12 +136,18 @@ final class Candidates {
                 reached.computeIfAbsent(board, it -> indexes(it.reaches())).clone();
     }
 
-    /** Boards that could switch a load: those that reach one of its candidate panels, have its output, and are not ruled out. */
+    /**
+     * Boards that could switch a load: those that reach one of its candidate panels, have its output, and are not ruled out.
+     * Loads that ask for the same get the very same list.
+     */
     List<Board> boardsFor(Load load) {
         BitSet fits = ofLoad.get(load.id());
-        return parts.project.boards().stream()
-                .filter(board -> mayFeed(board, load) && reach(board).intersects(fits))
-                .toList();
+        List<Object> asked = List.of(fits, load.fixed(), load.system(), load.offAfterSeconds() > 0);
+        return boardsOfAlike.computeIfAbsent(
+                asked,
+                any -> parts.project.boards().stream()
+                        .filter(board -> mayFeed(board, load) && reach(board).intersects(fits))
+                        .toList());
     }
 
     /** Whether what is fixed of a load, its system and its off delay leave a board possible. */
@@ -179,22 +186,32 @@ final class Candidates {
      * @param point a panel, a node or the supply
      */
     List<Load> boundBelow(String point) {
-        if (below.isEmpty()) {
-            for (int p = 0; p < panels.size(); p++) {
-                int at = p;
-                parts.carriersOf(panels.get(p))
-                        .forEach(carrier -> below.computeIfAbsent(carrier, key -> new BitSet())
-                                .set(at));
+        if (boundBelow.isEmpty()) {
+            noteBound();
+        }
+        return boundBelow.getOrDefault(point, List.of());
+    }
+
+    /** What carries a load wherever it sits carries it in the first panel that it could sit in. */
+    private void noteBound() {
+        Map<String, BitSet> below = new HashMap<>();
+        for (int p = 0; p < panels.size(); p++) {
+            for (String carrier : parts.carriersOf(panels.get(p))) {
+                below.computeIfAbsent(carrier, key -> new BitSet()).set(p);
             }
         }
-        BitSet there = below.getOrDefault(point, new BitSet());
-        return placeable.stream()
-                .filter(load -> {
-                    BitSet outside = (BitSet) ofLoad.get(load.id()).clone();
-                    outside.andNot(there);
-                    return outside.isEmpty();
-                })
-                .toList();
+        for (Load load : placeable) {
+            BitSet fits = ofLoad.get(load.id());
+            for (String carrier : parts.carriersOf(panels.get(fits.nextSetBit(0)))) {
+                BitSet outside = (BitSet) fits.clone();
+                outside.andNot(below.get(carrier));
+                if (outside.isEmpty()) {
+                    boundBelow
+                            .computeIfAbsent(carrier, key -> new ArrayList<>())
+                            .add(load);
+                }
+            }
+        }
     }
 
     /**

@@ -7,7 +7,6 @@ import evenrise.model.project.GivenFields;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,9 +49,9 @@ final class RecordBinder {
             return standIns.record(type);
         }
         object.members().forEach((key, member) -> {
-            if (!keysOf(shape).contains(key) && SideNotes.isFree(key)) {
+            if (!shape.keys().contains(key) && SideNotes.isFree(key)) {
                 free(member.value(), Pointers.child(pointer, key));
-            } else if (!keysOf(shape).contains(key)) {
+            } else if (!shape.keys().contains(key)) {
                 unknown(shape, pointer, key, member);
             }
         });
@@ -86,12 +85,12 @@ final class RecordBinder {
                         member.column(),
                         "a field of a newer version of the format, left out of account wherever it stands",
                         "one of: " + keys(shape),
-                        Nearest.cure(key, keysOf(shape), "Maybe use a newer version of this program."));
+                        Nearest.cure(key, shape.keys(), "Maybe use a newer version of this program."));
             }
             free(member.value(), Pointers.child(pointer, key));
             return;
         }
-        String cure = Nearest.cure(key, keysOf(shape), "Maybe delete it.");
+        String cure = Nearest.cure(key, shape.keys(), "Maybe delete it.");
         String expected = "one of: " + keys(shape);
         problems.error(
                 Pointers.child(pointer, key), member.line(), member.column(), "an unknown field", expected, cure);
@@ -208,13 +207,6 @@ final class RecordBinder {
     }
 
     private static String keys(RecordShape shape) {
-        return String.join(", ", keysOf(shape));
-    }
-
-    /** What an object takes. */
-    private static Set<String> keysOf(RecordShape shape) {
-        Set<String> keys = new LinkedHashSet<>(shape.parts().keySet());
-        shape.bareList().ifPresent(part -> keys.remove(part.key()));
-        return keys;
+        return String.join(", ", shape.keys());
     }
 }

@@ -10,13 +10,16 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** What reflection knows of one record type: its keys in order, and what each takes. */
@@ -37,6 +40,7 @@ final class RecordShape {
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Constructor<?> constructor;
     private final Optional<Part> bareList;
+    private final Set<String> keys;
 
     private RecordShape(Class<?> type) {
         RecordComponent[] components = type.getRecordComponents();
@@ -48,6 +52,9 @@ final class RecordShape {
         }
         BareList bare = type.getAnnotation(BareList.class);
         bareList = Optional.ofNullable(bare).map(BareList::value).map(parts::get);
+        Set<String> ofObject = new LinkedHashSet<>(parts.keySet());
+        bareList.ifPresent(part -> ofObject.remove(part.key()));
+        keys = Collections.unmodifiableSet(ofObject);
         try {
             constructor = type.getDeclaredConstructor(
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -68,6 +75,11 @@ final class RecordShape {
     /** The part that a bare list in the file stands for; an object does not take its key. */
     Optional<Part> bareList() {
         return bareList;
+    }
+
+    /** What an object in the file takes. */
+    Set<String> keys() {
+        return keys;
     }
 
     Object make(List<Object> values) {
