@@ -133,9 +133,10 @@ final class BoardsForEachGroup {
     }
 
     private boolean reaches(Board board, Load load, BitSet only) {
-        BitSet panels = candidates.reach(board);
-        panels.and(candidates.ofLoad.get(load.id()));
-        return candidates.mayFeed(board, load) && (only == null ? !panels.isEmpty() : panels.intersects(only));
+        BitSet fits = candidates.ofLoad.get(load.id());
+        return candidates.mayFeed(board, load)
+                && (only == null || only.intersects(fits))
+                && candidates.reaches(board, only == null ? fits : only);
     }
 
     private BitSet common(List<Load> loads) {

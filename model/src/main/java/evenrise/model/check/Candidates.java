@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * For each load the panels in which it could sit if it were alone but for loads whose slot is fixed. A panel is ruled out
@@ -45,7 +46,9 @@ final class Candidates {
     private final List<Set<Integer>> switchable = new ArrayList<>();
     private final List<Map<Integer, String>> fixedOwners = new ArrayList<>();
     private final BitSet reachable = new BitSet();
-    private final Map<Integer, Boolean> anySlot = new HashMap<>();
+    /** By panel, poles and kind of breaker; null where nobody has asked. */
+    private final Boolean[][] anySlot;
+
     private final Map<Board, BitSet> reached = new IdentityHashMap<>();
     private final Map<Integer, Double> voltsOfPanel = new HashMap<>();
     private final Map<String, List<Load>> boundBelow = new HashMap<>();
@@ -54,6 +57,7 @@ final class Candidates {
     Candidates(ProjectParts parts) {
         this.parts = parts;
         panels = parts.project.panels();
+        anySlot = new Boolean[panels.size()][2 * Phase.values().length + 2];
         for (Panel panel : panels) {
             panelIndex.putIfAbsent(panel.id(), layouts.size());
             layouts.add(new SlotLayout(panel, parts.systemOf(panel)));
@@ -117,9 +121,7 @@ final class Candidates {
         }
         boolean slot = load.fixed().slot().isPresent()
                 ? takes(load, panelAt, load.fixed().slot().getAsInt(), false)
-                : anySlot.computeIfAbsent(
-                        panelAt * 8 + load.poles() * 2 + (ProjectParts.needsSwitchedBreaker(load) ? 1 : 0),
-                        key -> anySlotTakes(load, panelAt));
+                : anySlotTakes(load, panelAt);
         return slot
                 ? ""
                 : load.fixed().slot().isPresent() ? "the fixed slot does not take it" : "no slot there takes it";
@@ -132,8 +134,16 @@ final class Candidates {
 
     /** Panels that a board reaches. */
     BitSet reach(Board board) {
-        return (BitSet)
-                reached.computeIfAbsent(board, it -> indexes(it.reaches())).clone();
+        return (BitSet) reachOf(board).clone();
+    }
+
+    /** Whether a board reaches one of these panels. */
+    boolean reaches(Board board, BitSet some) {
+        return reachOf(board).intersects(some);
+    }
+
+    private BitSet reachOf(Board board) {
+        return reached.computeIfAbsent(board, it -> indexes(it.reaches()));
     }
 
     /**
@@ -146,7 +156,7 @@ final class Candidates {
         return boardsOfAlike.computeIfAbsent(
                 asked,
                 any -> parts.project.boards().stream()
-                        .filter(board -> mayFeed(board, load) && reach(board).intersects(fits))
+                        .filter(board -> mayFeed(board, load) && reaches(board, fits))
                         .toList());
     }
 
@@ -250,12 +260,13 @@ final class Candidates {
     }
 
     private boolean anySlotTakes(Load load, int panelAt) {
-        for (int slot = 1; slot <= panels.get(panelAt).slots(); slot++) {
-            if (takes(load, panelAt, slot, true)) {
-                return true;
-            }
+        int kind = 2 * load.poles() + (ProjectParts.needsSwitchedBreaker(load) ? 1 : 0);
+        if (anySlot[panelAt][kind] == null) {
+            anySlot[panelAt][kind] = IntStream.rangeClosed(
+                            1, panels.get(panelAt).slots())
+                    .anyMatch(slot -> takes(load, panelAt, slot, true));
         }
-        return false;
+        return anySlot[panelAt][kind];
     }
 
     /** Fixed slots of other loads are taken only for a load whose own slot is free; where both are fixed it is an error. */

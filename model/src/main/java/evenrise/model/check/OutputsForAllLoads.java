@@ -64,10 +64,7 @@ final class OutputsForAllLoads {
         BitSet fits = candidates.ofLoad.get(load.id());
         List<Board> boards = candidates.parts.project.boards();
         for (int b = 0; b < boards.size(); b++) {
-            set.set(
-                    b,
-                    candidates.mayFeed(boards.get(b), load)
-                            && candidates.reach(boards.get(b)).intersects(fits));
+            set.set(b, candidates.mayFeed(boards.get(b), load) && candidates.reaches(boards.get(b), fits));
         }
         return set;
     }

@@ -45,7 +45,7 @@ public final class Planner {
         PlanMapper mapper = new PlanMapper(compiled);
         PlanSums start = request.from().map(mapper::toSums).orElseGet(() -> FirstPlan.build(compiled));
         WorkingPlan first = WorkingPlan.of(compiled, start.snapshot());
-        progress.offer(first, PlanScoreCalculator.score(start), 0);
+        progress.begin(first, PlanScoreCalculator.score(start));
         boolean isGentle = request.improves() && start.hardCharge() == 0;
         synchronized (searches) {
             for (int i = 0; i < request.threads(); i++) {
@@ -125,7 +125,7 @@ public final class Planner {
     }
 
     private List<Search.Result> run() {
-        return SideBySide.run(searches, this::stop);
+        return SideBySide.run(searches, this::stop, progress::tellFirst);
     }
 
     /** Ends the search soon; the best plan so far is kept. */

@@ -32,6 +32,8 @@ final class SearchProgress {
     private OptionalDouble firstFeasibleSeconds = OptionalDouble.empty();
     private double provenAmps;
     private boolean isProven;
+    private boolean isCounting;
+    private boolean hasTold;
     private Runnable whenProven = () -> {};
 
     SearchProgress(long startNanos, Consumer<Progress> listener) {
@@ -67,7 +69,7 @@ final class SearchProgress {
         if (objectiveAmps > provenAmps) {
             provenAmps = objectiveAmps;
             compareWithBound();
-            if (System.nanoTime() - lastTold > quietNanos && best != null) {
+            if (isDue() && best != null) {
                 tell();
             }
         }
@@ -88,6 +90,34 @@ final class SearchProgress {
         }
     }
 
+    /** The plan that searches begin at. It is told of by {@link #tellFirst()}, and nothing before, unless it keeps every rule. */
+    synchronized void begin(WorkingPlan plan, HardSoftLongScore score) {
+        best = score;
+        bestPlan = plan;
+        isCounting = true;
+        if (score.hardScore() == 0) {
+            firstFeasibleSeconds = OptionalDouble.of(elapsedSeconds());
+        }
+    }
+
+    /** Of a very large plan it takes long to count what it breaks; searches go on meanwhile. */
+    void tellFirst() {
+        long begin = System.nanoTime();
+        WorkingPlan plan;
+        HardSoftLongScore score;
+        synchronized (this) {
+            plan = bestPlan;
+            score = best;
+        }
+        int broken = score.hardScore() == 0 ? 0 : brokenPlaces(plan);
+        synchronized (this) {
+            isCounting = false;
+            if (!hasTold) {
+                tell(plan, score, broken, begin);
+            }
+        }
+    }
+
     /** A search has found a new best plan of its own. */
     synchronized void offer(WorkingPlan plan, HardSoftLongScore score, long moves) {
         movesKnown = Math.max(movesKnown, moves);
@@ -101,7 +131,7 @@ final class SearchProgress {
         best = score;
         bestPlan = plan;
         compareWithBound();
-        if (becomesFeasible || System.nanoTime() - lastTold > quietNanos) {
+        if (becomesFeasible || isDue()) {
             tell();
         }
     }
@@ -113,21 +143,29 @@ final class SearchProgress {
         }
     }
 
+    private boolean isDue() {
+        return !isCounting && System.nanoTime() - lastTold > quietNanos;
+    }
+
     private void tell() {
         long begin = System.nanoTime();
-        WorkingPlan plan = bestPlan;
+        tell(bestPlan, best, best.hardScore() == 0 ? 0 : brokenPlaces(bestPlan), begin);
+    }
+
+    private void tell(WorkingPlan plan, HardSoftLongScore score, int broken, long beginNanos) {
         PlanSums sums = plan.sums();
         listener.accept(new Progress(
                 elapsedSeconds(),
                 movesKnown,
-                -best.softScore() / 1000.0,
+                -score.softScore() / 1000.0,
                 sums.peakInrushAmps(),
                 sums.supplyImbalancePercent(),
-                best.hardScore() == 0 ? 0 : brokenPlaces(plan),
+                broken,
                 provenAmps));
+        hasTold = true;
         lastTold = System.nanoTime();
         // What is told of a very large plan takes long to count: it must not hold up the search.
-        quietNanos = Math.max(QUIET_NANOS, TOLD_PART * (lastTold - begin));
+        quietNanos = Math.max(QUIET_NANOS, TOLD_PART * (lastTold - beginNanos));
     }
 
     /** As the referee counts them. */

@@ -14,13 +14,15 @@ final class SideBySide {
     /**
      * What each search gives, in their order.
      *
-     * @param stop ends them all soon; called where the calling thread is interrupted
+     * @param stop ends them all soon; called where the calling thread is interrupted or what it does fails
+     * @param meanwhile what the calling thread does once they have begun
      */
-    static List<Search.Result> run(List<Search> searches, Runnable stop) {
+    static List<Search.Result> run(List<Search> searches, Runnable stop, Runnable meanwhile) {
         ExecutorService pool = Executors.newFixedThreadPool(searches.size());
         try {
             List<Future<Search.Result>> futures =
                     searches.stream().map(pool::submit).toList();
+            meanwhile.run();
             List<Search.Result> results = new ArrayList<>();
             for (Future<Search.Result> future : futures) {
                 results.add(future.get());
@@ -30,6 +32,9 @@ final class SideBySide {
             stop.run();
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the search was interrupted", e);
+        } catch (RuntimeException | Error e) {
+            stop.run();
+            throw e;
         } catch (ExecutionException e) {
             throw new IllegalStateException("the search failed", e.getCause());
         } finally {

@@ -33,7 +33,7 @@ public final class SteeredPlanner {
         if (stopped) {
             stop();
         }
-        long moves = SideBySide.run(searches, this::stop).stream()
+        long moves = SideBySide.run(searches, this::stop, () -> {}).stream()
                 .mapToLong(Search.Result::moves)
                 .sum();
         progress.finish();
