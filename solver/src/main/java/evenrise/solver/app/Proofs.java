@@ -41,6 +41,7 @@ final class Proofs implements BoundSource {
         Bounds usual = ProvenBounds.of(project, 0, () -> stopped, early -> {
             bounds = early;
             incumbent.bound(early.objective());
+            sharper.ifPresent(part -> part.begin(early, incumbent));
         });
         if (usual.objective() > bounds.objective()) {
             incumbent.bound(usual.objective());

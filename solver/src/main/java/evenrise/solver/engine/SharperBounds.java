@@ -33,6 +33,13 @@ public interface SharperBounds {
     /** The work on one project. */
     interface Work {
         /**
+         * What takes so little work that it need not wait until short arguments are through.
+         *
+         * @param known what the shortest have proven
+         */
+        void begin(Bounds known, BoundSource.Incumbent incumbent);
+
+        /**
          * Works until all is proven that can be, the budget is used or {@link #stop} is called.
          *
          * @param known what short arguments have proven

@@ -19,7 +19,7 @@ public final class ExactBounds implements SharperBounds {
     @Override
     public boolean suit(Project project) {
         return PlantPart.of(project).isEmpty()
-                ? PhaseProver.suits(project) || ExactProver.isSmall(project)
+                ? LadderProver.suits(project) || PhaseProver.suits(project) || ExactProver.isSmall(project)
                 : DistributionProver.suits(project);
     }
 
@@ -39,6 +39,7 @@ public final class ExactBounds implements SharperBounds {
         private final Optional<PhaseProver> phases;
         private final Optional<DistributionProver> distribution;
         private Bounds bounds;
+        private double ladderAmps;
         private volatile boolean stopped;
 
         Provers(PlanningRequest request, Consumer<String> note) {
@@ -55,9 +56,21 @@ public final class ExactBounds implements SharperBounds {
         }
 
         @Override
+        public void begin(Bounds known, BoundSource.Incumbent incumbent) {
+            Project project = request.project();
+            if (PlantPart.of(project).isEmpty() && LadderProver.suits(project)) {
+                ladderAmps = new LadderProver(project, known.peakInrushAmps()).amps(() -> stopped);
+                incumbent.bound(ProvenBounds.objective(project, known, ladderAmps));
+            }
+        }
+
+        @Override
         public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             bounds = known;
             distribution.ifPresent(prover -> distributed(prover, better, incumbent));
+            if (ladderAmps > 0) {
+                incumbent.bound(ProvenBounds.objective(request.project(), known, ladderAmps));
+            }
             phases.ifPresent(prover -> shared(prover, better, incumbent));
             if (!stopped && exact.isPresent()) {
                 exact.get().knowPeak(bounds.peakInrushAmps());

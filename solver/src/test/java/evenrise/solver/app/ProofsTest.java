@@ -149,6 +149,9 @@ class ProofsTest {
         public Work on(PlanningRequest request, Consumer<String> note) {
             return new Work() {
                 @Override
+                public void begin(Bounds known, BoundSource.Incumbent incumbent) {}
+
+                @Override
                 public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
                     sharper = known.withPeakInrushAmps(known.peakInrushAmps() + 1);
                     better.accept(sharper);

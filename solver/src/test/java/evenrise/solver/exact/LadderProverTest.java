@@ -1,0 +1,234 @@
+package evenrise.solver.exact;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.aSupply;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.LoadBuilder;
+import evenrise.model.ProjectBuilder;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.model.project.Role;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.sample.Sample;
+import evenrise.solver.sample.VenueSize;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class LadderProverTest {
+    private static final int PROJECTS = Integer.getInteger("evenrise.ladders", 60);
+
+    private static LoadBuilder load(String id, int poles, double runningAmps, double baseAmps, double excessAmps) {
+        return aLoad(id)
+                .poles(poles)
+                .runningAmps(runningAmps)
+                .idleAmps(baseAmps / Math.sqrt(2))
+                .inrushPeakAmps(baseAmps + excessAmps)
+                .inrushHalfMillis(0.001);
+    }
+
+    private static Project project(LoadBuilder... loads) {
+        ProjectBuilder project = aProject()
+                .supply(aSupply())
+                .boardTypes(aBoardType("one")
+                        .outputs(1)
+                        .startDelaySeconds(0, 1, 2, 3, 4, 5, 6, 7)
+                        .stepSeconds(1))
+                .loads(loads);
+        for (int i = 1; i <= loads.length; i++) {
+            project.boards(aBoard("B" + i).type("one"));
+        }
+        return project.build();
+    }
+
+    private static double amps(Project project) {
+        return new LadderProver(project, 0).amps(() -> false);
+    }
+
+    @Nested
+    class ByHand {
+        /** The amplifier's phase has to be free of all else; then the other two phases bear 30 each. */
+        @Test
+        void whatIsOnBeforeMakesRoomForTheGreatOne() {
+            Project project = project(
+                    load("one", 1, 10, 30, 0).processing(),
+                    load("other", 1, 10, 30, 0).processing(),
+                    load("great", 1, 10, 0, 100).amplifier());
+
+            assertThat(amps(project)).isCloseTo(100, within(1e-3));
+        }
+
+        /**
+         * The same, where what is on before draws in use what the amplifier does not: put aside for it, it unbalances the phases.
+         * Of three processors of 20 in use and an amplifier of 5, one each on two phases and one with the amplifier is off the
+         * mean of 65/3 by 10/3; charged 2 an ampere (by the supply and by the panel) that is 6.67, and the peak is 130.
+         */
+        @Test
+        void puttingItAsideCostsBalance() {
+            Project project = project(
+                    load("one", 1, 20, 30, 0).processing(),
+                    load("other", 1, 20, 30, 0).processing(),
+                    load("third", 1, 20, 30, 0).processing(),
+                    load("great", 1, 5, 0, 100).amplifier());
+
+            double whole = EveryWay.least(project);
+
+            assertThat(whole).isCloseTo(130 + 20 / 3.0, within(1e-6));
+            assertThat(amps(project)).isGreaterThan(101).isLessThanOrEqualTo(whole + 1e-6);
+        }
+    }
+
+    @Test
+    void staysBelowEveryWayToSitAndEveryOrderOfSwitching() {
+        int sharp = 0;
+        for (int seed = 1; seed <= PROJECTS; seed++) {
+            Project project = random(new Random(seed));
+
+            double proven = amps(project);
+            double least = EveryWay.least(project);
+
+            assertThat(proven).as("seed %d", seed).isLessThanOrEqualTo(least + 1e-6);
+            sharp += proven > least * 0.8 ? 1 : 0;
+        }
+        assertThat(sharp).isGreaterThan(PROJECTS / 2);
+    }
+
+    @Test
+    void whateverTheMultipliersTheyProveNothingThatIsNotSo() {
+        for (int seed = 1; seed <= PROJECTS; seed++) {
+            Random random = new Random(seed);
+            Project project = random(random);
+            LadderLoads loads = new LadderLoads(project, true);
+            double[][] climb = new double[loads.phases][loads.climbers];
+            for (double[] row : climb) {
+                Arrays.setAll(row, rank -> 0.6 * random.nextDouble() - 0.1);
+            }
+            double[] over = random.doubles(3, -0.5, 1.5).toArray();
+            double[] under = random.doubles(3, -0.5, 1.5).toArray();
+
+            double proven = new LadderMultipliers(climb, over, under)
+                    .bound(loads, LadderBox.whole(loads.phases, loads.climbers), 1, 2, 0);
+
+            assertThat(proven).as("seed %d", seed).isLessThanOrEqualTo(EveryWay.least(project) + 1e-6);
+        }
+    }
+
+    @Test
+    void saysMoreOfADrawnProjectThanThePeakAlone() {
+        Project project = Sample.venue(1, VenueSize.ofPanels(8)).project();
+
+        double peak = ProvenBounds.of(project, () -> true).peakInrushAmps();
+
+        assertThat(new LadderProver(project, peak).amps(() -> false)).isGreaterThan(1.1 * peak);
+    }
+
+    @Test
+    void isToldToStopAndSaysWhatIsKnown() {
+        Project project = random(new Random(1));
+
+        assertThat(new LadderProver(project, 5).amps(() -> true)).isEqualTo(5);
+    }
+
+    private static Project random(Random random) {
+        List<LoadBuilder> loads = new ArrayList<>();
+        for (int i = 0; i < 2 + random.nextInt(2); i++) {
+            double running = 1 + random.nextInt(20);
+            loads.add(load("P" + i, 1 + random.nextInt(3), running, running * random.nextDouble(), 0)
+                    .processing());
+        }
+        for (int i = 0; i < 2 + random.nextInt(3); i++) {
+            double running = 1 + random.nextInt(20);
+            loads.add(load("A" + i, 1 + random.nextInt(2), running, running * random.nextDouble(), random.nextInt(100))
+                    .amplifier());
+        }
+        return project(loads.toArray(LoadBuilder[]::new));
+    }
+
+    /** Every way to put loads on phases, each with every order of amplifiers after all else. */
+    private static final class EveryWay {
+        private static final int PHASES = 3;
+
+        private final List<Load> early;
+        private final List<Load> amplifiers;
+        private double least = Double.POSITIVE_INFINITY;
+
+        static double least(Project project) {
+            EveryWay ways = new EveryWay(project);
+            ways.seat(0, new int[project.loads().size()]);
+            return ways.least;
+        }
+
+        private EveryWay(Project project) {
+            early = project.loads().stream()
+                    .filter(load -> load.role() != Role.AMPLIFIER)
+                    .toList();
+            amplifiers = project.loads().stream()
+                    .filter(load -> load.role() == Role.AMPLIFIER)
+                    .toList();
+        }
+
+        private void seat(int next, int[] masks) {
+            if (next == masks.length) {
+                double[] running = new double[PHASES];
+                double[] bases = new double[PHASES];
+                for (int i = 0; i < masks.length; i++) {
+                    add(running, masks[i], load(i).runningAmps());
+                    add(bases, masks[i], i < early.size() ? load(i).baseAmps() : 0);
+                }
+                double mean = (running[0] + running[1] + running[2]) / PHASES;
+                double deviation = 0;
+                for (double each : running) {
+                    deviation = Math.max(deviation, Math.abs(each - mean));
+                }
+                least = Math.min(least, order(0, highest(bases), bases, masks) + 2 * deviation);
+                return;
+            }
+            for (int mask = 1; mask < 1 << PHASES; mask++) {
+                if (Integer.bitCount(mask) == load(next).poles()) {
+                    masks[next] = mask;
+                    seat(next + 1, masks);
+                }
+            }
+        }
+
+        private Load load(int i) {
+            return i < early.size() ? early.get(i) : amplifiers.get(i - early.size());
+        }
+
+        private double order(int on, double peakAmps, double[] bases, int[] masks) {
+            if (on == (1 << amplifiers.size()) - 1) {
+                return peakAmps;
+            }
+            double best = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < amplifiers.size(); i++) {
+                if ((on >> i & 1) == 0) {
+                    int mask = masks[early.size() + i];
+                    double[] then = bases.clone();
+                    add(then, mask, amplifiers.get(i).baseAmps());
+                    double[] drawn = then.clone();
+                    add(drawn, mask, amplifiers.get(i).excessAmps());
+                    best = Math.min(best, order(on | 1 << i, Math.max(peakAmps, highest(drawn)), then, masks));
+                }
+            }
+            return best;
+        }
+
+        private static void add(double[] to, int mask, double amps) {
+            for (int phase = 0; phase < PHASES; phase++) {
+                to[phase] += (mask >> phase & 1) != 0 ? amps : 0;
+            }
+        }
+
+        private static double highest(double[] of) {
+            return Math.max(of[0], Math.max(of[1], of[2]));
+        }
+    }
+}
