@@ -9,7 +9,7 @@ import java.util.Optional;
  * What to measure, from system properties.
  *
  * @param projects files, datasets or drawn projects
- * @param seconds wall time of each run
+ * @param seconds of each run: of the processor for each thread where methods are compared, else by the clock
  * @param threads searches of the engine, workers of the exact solver
  * @param lines folder of assembly lines
  */
@@ -31,7 +31,7 @@ record BenchSettings(
                 Integer.parseInt(property(
                         "bench.threads", Integer.toString(Runtime.getRuntime().availableProcessors()))),
                 list("bench.seeds", "1").stream().map(Long::valueOf).toList(),
-                list("bench.methods", "engine,cp-sat,cp-sat-warm,annealing,list").stream()
+                list("bench.methods", "engine,cp-sat,cp-sat-warm,annealing,late-acceptance,tempering,list").stream()
                         .map(Peer::of)
                         .toList(),
                 Optional.of(property("bench.lines", ""))

@@ -9,6 +9,12 @@ enum Peer {
     CP_SAT("cp-sat", "OR-Tools CP-SAT on the whole contract, cold"),
     CP_SAT_WARM("cp-sat-warm", "the same, begun at what the engine finds in 20,000 moves of one thread"),
     ANNEALING("annealing", "plain annealing, moves inside a panel, from the engine's first plan"),
+    LATE_ACCEPTANCE(
+            "late-acceptance",
+            "OptaPlanner's own late acceptance, change, swap and pillar moves, from the same first plan"),
+    TEMPERING(
+            "tempering",
+            "parallel tempering of JAMES, a library for local search, moves in and across panels, from the same first plan"),
     LIST_ORDER("list", "loads in the file's order to the first place that fits, boards one after another");
 
     private final String word;

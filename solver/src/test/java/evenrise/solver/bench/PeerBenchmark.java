@@ -16,11 +16,23 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The engine and its peers on the same projects, in the same time, with as many threads; the referee judges each plan. */
+/** The engine and its peers on the same projects, in the same time of the processor, with as many threads; the referee judges each plan. */
 final class PeerBenchmark {
     private static final Comparator<Verdict> BETTER = Comparator.<Verdict>comparingInt(
                     verdict -> verdict.violations().size())
             .thenComparingDouble(verdict -> verdict.metrics().objective());
+
+    private static final long FIRST_MOVES = 100_000;
+    private static final int MOST_RUNS = 4;
+
+    /** Of its time the engine may use so much, and is run again where it used less than so much. */
+    private static final double MOST_PART = 1.02;
+
+    private static final double LEAST_PART = 0.85;
+    private static final double AIMED_PART = 0.95;
+
+    /** On a busy machine, seconds of the clock for one of the processor. */
+    private static final double MOST_WAITING = 20;
 
     private final BenchSettings settings;
     private final BenchTable table = new BenchTable(
@@ -37,8 +49,8 @@ final class PeerBenchmark {
     private void run() throws IOException, InterruptedException {
         System.out.printf(
                 Locale.ROOT,
-                "Peers: %.0f s each, %d threads or workers. Objective, broken rules and gap as the referee and the bound of"
-                        + " the row say; ratio: objective over this engine's, same seed.%n",
+                "Peers: %.0f s of the processor for each of %d threads or workers. Objective, broken rules and gap as the"
+                        + " referee and the bound of the row say; ratio: objective over this engine's, same seed.%n",
                 settings.seconds(),
                 settings.threads());
         settings.peers().forEach(peer -> System.out.println("  " + peer + ": " + peer.meaning()));
@@ -60,17 +72,7 @@ final class PeerBenchmark {
     private Optional<Double> row(String name, Project project, long seed, Peer peer, Optional<Double> engine)
             throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("bench");
-        boolean ended = Child.run(
-                PeerRun.class,
-                settings.seconds() * 1.5 + 30,
-                folder.resolve("out.txt"),
-                List.of(
-                        name,
-                        peer.toString(),
-                        Double.toString(settings.seconds()),
-                        Integer.toString(settings.threads()),
-                        Long.toString(seed),
-                        folder.toString()));
+        boolean ended = peer == Peer.ENGINE ? searched(name, seed, folder) : ran(name, seed, peer, 0, folder);
         List<String> cells = new ArrayList<>(List.of(
                 BenchProjects.label(name),
                 Integer.toString(project.loads().size()),
@@ -93,6 +95,37 @@ final class PeerBenchmark {
         table.row(System.out, cells);
         delete(folder);
         return known;
+    }
+
+    /** The engine with as many moves as the time takes, found by runs of its own, each as cold as that of any peer. */
+    private boolean searched(String name, long seed, Path folder) throws IOException, InterruptedException {
+        long moves = FIRST_MOVES;
+        for (int run = 1; ran(name, seed, Peer.ENGINE, moves, folder); run++) {
+            double part = Double.parseDouble(
+                            Files.readAllLines(folder.resolve("note.txt")).get(0))
+                    / settings.seconds();
+            if (part <= MOST_PART && (part >= LEAST_PART || run >= MOST_RUNS)) {
+                return true;
+            }
+            moves = Math.max(1, (long) (moves * AIMED_PART / part));
+        }
+        return false;
+    }
+
+    private boolean ran(String name, long seed, Peer peer, long moves, Path folder)
+            throws IOException, InterruptedException {
+        return Child.run(
+                PeerRun.class,
+                settings.seconds() * MOST_WAITING + 120,
+                folder.resolve("out.txt"),
+                List.of(
+                        name,
+                        peer.toString(),
+                        Double.toString(settings.seconds()),
+                        Integer.toString(settings.threads()),
+                        Long.toString(seed),
+                        folder.toString(),
+                        Long.toString(moves)));
     }
 
     private static String lastWord(Path folder) throws IOException {

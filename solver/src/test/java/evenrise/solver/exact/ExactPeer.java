@@ -6,6 +6,7 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 
 /**
  * A peer for the benchmark: the whole contract as one integer program, solved by CP-SAT in the same time with as many
@@ -19,11 +20,17 @@ public final class ExactPeer {
      */
     public record Answer(Optional<Plan> plan, double boundAmps, String note) {}
 
+    /** By the clock; what ends it is the stop. */
+    private static final double MOST_SECONDS = 3600;
+
     private ExactPeer() {}
 
-    /** @param from a plan to begin at */
-    public static Answer run(Project project, Optional<Plan> from, double seconds, int workers, long seed) {
-        ExactEffort effort = ExactEffort.seconds(seconds, workers, seed);
+    /**
+     * @param from a plan to begin at
+     * @param stopper is given what ends the solver soon
+     */
+    public static Answer run(Project project, Optional<Plan> from, Consumer<Runnable> stopper, int workers, long seed) {
+        ExactEffort effort = ExactEffort.seconds(MOST_SECONDS, workers, seed);
         long start = System.nanoTime();
         AtomicReference<Plan> best = new AtomicReference<>();
         double[] bound = {0};
@@ -42,6 +49,7 @@ public final class ExactPeer {
                     }
                 },
                 plan -> best.accumulateAndGet(plan, (one, other) -> better(project, one, other)));
+        stopper.accept(search::stop);
         ExactSearch.End end = search.run();
         String size = "%s, %,d variables, built in %.1f s".formatted(end, variables(model.model()), built);
         return new Answer(Optional.ofNullable(best.get()), bound[0], size);

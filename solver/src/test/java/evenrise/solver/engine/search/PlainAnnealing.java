@@ -4,13 +4,11 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.start.FirstPlan;
 import evenrise.solver.engine.state.CompiledProject;
-import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
-import evenrise.solver.engine.state.Setting;
 import java.util.Random;
+import java.util.function.DoubleSupplier;
 
 /**
  * A peer for the benchmark: annealing as anybody would write it in an afternoon, on the objective itself, with moves inside
@@ -24,6 +22,7 @@ public final class PlainAnnealing {
 
     private final CompiledProject compiled;
     private final Random random;
+    private final PlainMoves draws;
     private final PlanSums now;
     private PlanSnapshot best;
     private long bestHard = Long.MAX_VALUE;
@@ -33,6 +32,7 @@ public final class PlainAnnealing {
     public PlainAnnealing(Project project, long seed) {
         compiled = new CompiledProject(project);
         random = new Random(seed);
+        draws = new PlainMoves(compiled, false);
         now = FirstPlan.build(compiled);
         keepIfBest();
     }
@@ -41,29 +41,34 @@ public final class PlainAnnealing {
         return moves;
     }
 
-    /** The best plan after {@code seconds} of wall time, fewest broken rules first. */
-    public Plan run(double seconds) {
-        long start = System.nanoTime();
+    /**
+     * The best plan, fewest broken rules first.
+     *
+     * @param used which part of the budget is used by now
+     */
+    public Plan run(DoubleSupplier used) {
+        double start = used.getAsDouble();
         double hot = HOT_SHARE * now.objectiveMilliAmps();
         double temperature = hot;
         double energy = energy();
         while (true) {
             if (moves % BATCH == 0) {
-                double used = (System.nanoTime() - start) / (seconds * 1e9);
-                if (used >= 1) {
+                double part = (used.getAsDouble() - start) / (1 - start);
+                if (part >= 1) {
                     return new PlanMapper(compiled).toPlan(best);
                 }
-                temperature = hot * Math.pow(COLD_SHARE / HOT_SHARE, used);
+                temperature = hot * Math.pow(COLD_SHARE / HOT_SHARE, part);
             }
             moves++;
-            Runnable undo = change();
+            PlainMove move = draws.draw(now, random);
+            move.make().accept(now);
             now.settle();
             double next = energy();
             if (next <= energy || random.nextDouble() < Math.exp((energy - next) / temperature)) {
                 energy = next;
                 keepIfBest();
             } else {
-                undo.run();
+                move.undo().accept(now);
                 now.settle();
             }
         }
@@ -81,91 +86,5 @@ public final class PlainAnnealing {
             bestSoft = soft;
             best = now.snapshot();
         }
-    }
-
-    /** Draws a change into the sums and gives what takes it back. */
-    private Runnable change() {
-        return switch (random.nextInt(3)) {
-            case 0 -> place();
-            case 1 -> output();
-            default -> setting();
-        };
-    }
-
-    private Runnable place() {
-        int load = random.nextInt(compiled.loadCount());
-        Place from = now.placeOf(load);
-        if (from == null) {
-            return () -> {};
-        }
-        Place[][] slots = compiled.placeAt[from.panel()];
-        Place to = slots[random.nextInt(slots.length)][compiled.poles[load]];
-        if (to == null || !compiled.mayTake(load, to)) {
-            return () -> {};
-        }
-        int other = CompiledProject.NONE;
-        for (int slot : to.slots()) {
-            int sits = now.loadInSlot(slot);
-            if (sits != CompiledProject.NONE && now.placeOf(sits) != to) {
-                return () -> {};
-            }
-            other = sits == CompiledProject.NONE ? other : sits;
-        }
-        if (other == load || other != CompiledProject.NONE && !compiled.mayTake(other, from)) {
-            return () -> {};
-        }
-        int swapped = other;
-        now.place(load, to);
-        if (swapped != CompiledProject.NONE) {
-            now.place(swapped, from);
-        }
-        return () -> {
-            now.place(load, from);
-            if (swapped != CompiledProject.NONE) {
-                now.place(swapped, to);
-            }
-        };
-    }
-
-    /** Among the outputs of boards in one panel. */
-    private Runnable output() {
-        int load = random.nextInt(compiled.loadCount());
-        Output from = now.outputOf(load);
-        if (from == null) {
-            return () -> {};
-        }
-        int board = random.nextInt(compiled.boardCount);
-        for (int tries = 0; compiled.boardPanel[board] != compiled.boardPanel[from.board()] && tries < 1000; tries++) {
-            board = random.nextInt(compiled.boardCount);
-        }
-        Output to = compiled.output(board, random.nextInt(compiled.outputCount(board)));
-        int other = now.loadOnOutput(to.index());
-        if (to == from
-                || compiled.boardPanel[board] != compiled.boardPanel[from.board()]
-                || !compiled.mayUse(load, to)
-                || other != CompiledProject.NONE && !compiled.mayUse(other, from)) {
-            return () -> {};
-        }
-        now.wire(load, to);
-        if (other != CompiledProject.NONE) {
-            now.wire(other, from);
-        }
-        return () -> {
-            now.wire(load, from);
-            if (other != CompiledProject.NONE) {
-                now.wire(other, to);
-            }
-        };
-    }
-
-    private Runnable setting() {
-        int board = random.nextInt(compiled.boardCount);
-        Setting delay = now.clock().startDelay(board);
-        Setting step = now.clock().step(board);
-        boolean isDelay = random.nextBoolean();
-        Setting[] offered = isDelay ? compiled.startDelays[board] : compiled.steps[board];
-        Setting next = offered[random.nextInt(offered.length)];
-        now.set(board, isDelay ? next : delay, isDelay ? step : next);
-        return () -> now.set(board, delay, step);
     }
 }
