@@ -53,6 +53,9 @@ final class Hindsight {
     /** A tail of less than so many standard deviations of a sample is nothing. */
     private static final double NOTHING = 0.2;
 
+    /** What falls by less, in variances, is not fitted again from where the other ended. */
+    private static final double DECISIVE = 4;
+
     /** No better, and not understood: by that nothing is said or taken back. */
     private static final Gain NOT_LOOKED_AT = new Gain(0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
@@ -80,8 +83,28 @@ final class Hindsight {
      *
      * @param cost squared deviations, in variances
      * @param perSample the same of a sample, on average
+     * @param fitted null where nothing is to be seen
+     * @param of what its parts are
      */
-    private record Fit(double cost, double perSample) {}
+    private record Fit(double cost, double perSample, PhasorFit fitted, List<String> of) {
+        Fit(PhasorFit fitted, List<String> of) {
+            this(fitted.cost(), fitted.perSample(), fitted, of);
+        }
+
+        /** The better of this and what is found from where another ended, which may be a better valley. */
+        Fit orFrom(Fit other) {
+            if (fitted == null || other.fitted() == null) {
+                return this;
+            }
+            List<double[]> begin = new ArrayList<>();
+            for (int k = 0; k < of.size(); k++) {
+                int there = other.of().indexOf(of.get(k));
+                begin.add(there < 0 ? fitted.figures(k) : other.fitted().figures(there));
+            }
+            Fit again = new Fit(fitted.from(other.fitted().before(), begin), of);
+            return again.cost() < cost ? again : this;
+        }
+    }
 
     /**
      * By how much everything about some moments is likelier if something is otherwise.
@@ -132,6 +155,13 @@ final class Hindsight {
                 if (!asked.unknown().isEmpty() || changes(phase, asked)) {
                     Fit now = fit(phase, span, anyway, touched);
                     Fit then = fit(phase, span, both, touched);
+                    if (now.cost() > then.cost() + DECISIVE) {
+                        fits++;
+                        now = now.orFrom(then);
+                    } else if (then.cost() > now.cost() + DECISIVE) {
+                        fits++;
+                        then = then.orFrom(now);
+                    }
                     double scatter = Math.max(1, Math.min(now.perSample(), then.perSample()));
                     costs += (now.cost() - then.cost()) / scatter;
                     perSample = Math.max(perSample, then.perSample());
@@ -172,6 +202,7 @@ final class Hindsight {
         fits++;
         Phasor before = before(phase, span[0]);
         List<PhasorFit.Part> parts = new ArrayList<>();
+        List<String> ids = new ArrayList<>();
         Set<Double> starts = new HashSet<>(touched);
         for (Comer each : comers) {
             if (each.isOn(phase)) {
@@ -179,11 +210,15 @@ final class Hindsight {
                 starts.add(each.seconds());
                 if (on < span[1] && !otherwise.dead().contains(each.id())) {
                     part(each, on, phase, span[0], before, otherwise.free().contains(each.id()), parts);
+                    if (parts.size() > ids.size()) {
+                        ids.add(each.id());
+                    }
                 }
             }
         }
         for (double each : otherwise.unknown()) {
             if (each < span[1] && each > span[0]) {
+                ids.add("at " + each);
                 parts.add(
                         new PhasorFit.Part(each, 0, ANY_AMPS, 0, ANY_SURGE_AMPS, ANY_HALF_SECONDS, ANY_HALF_SPREAD, 0));
             }
@@ -196,10 +231,10 @@ final class Hindsight {
             values[k] = amps.get(phase)[rows[k]];
         }
         if (rows.length == 0) {
-            return new Fit(0, 1);
+            return new Fit(0, 1, null, List.of());
         }
         PhasorFit fit = new PhasorFit(times, values, sigmas.get(phase), values[0], parts);
-        return new Fit(fit.cost(), fit.perSample());
+        return new Fit(fit, ids);
     }
 
     private void part(
@@ -215,7 +250,8 @@ final class Hindsight {
         double surge = Math.max(0, load.inrushPeakAmps().orElse(0) / Math.sqrt(2) - idle);
         double half = load.inrushHalfMillis() / MILLIS;
         boolean isBefore = on < from;
-        if (isBefore && surge * Math.pow(2, -(from - on) / half) < NOTHING * sigmas.get(phase)) {
+        double longest = half * Math.exp(2 * HALF_SPREAD);
+        if (isBefore && surge * Math.pow(2, -(from - on) / longest) < NOTHING * sigmas.get(phase)) {
             return;
         }
         LineCurrents alone = new LineCurrents(system);

@@ -1,5 +1,6 @@
 package evenrise.model.observation;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,19 +15,21 @@ final class PhasorFit {
      */
     private static final double UNLIKE = 0.01;
 
-    private static final int ROUNDS = 15;
+    private static final int ROUNDS = 60;
     private static final int HOLDS = 6;
     private static final double LEAST_HOLD = 0.03;
     private static final double ENOUGH = 0.01;
 
-    /** Figures of a load: current, surge, logarithm of its half-life, angle. */
-    private static final int OF_A_LOAD = 4;
+    /** Figures of a load: current, surge, logarithm of its half-life, angle, logarithm of the power of time that it decays by. */
+    private static final int OF_A_LOAD = 5;
 
     private final double[] seconds;
     private final double[] amps;
+    private final double sigmaAmps;
     private final double[] sigmas;
     private final List<Part> parts;
     private double[] figures;
+    private double shapeSpread = SHAPE_SPREAD;
     private double cost;
 
     /**
@@ -51,6 +54,17 @@ final class PhasorFit {
             double halfSpread,
             double radians) {}
 
+    /**
+     * Standard deviation of the logarithm of the power of time: surges of transformers have longer tails than an exponential,
+     * those of motors shoulders (common practice, no source).
+     */
+    private static final double SHAPE_SPREAD = 0.4;
+
+    private static final double AS_GOOD_AS_NONE = 1e-4;
+
+    /** No half-life, angle or power changes by more in a round. */
+    private static final double MOST_AT_ONCE = 0.7;
+
     /** How far angles may be off. */
     private static final double RADIANS_SPREAD = 0.25;
 
@@ -59,24 +73,48 @@ final class PhasorFit {
      * @param before what flowed before, to begin with
      */
     PhasorFit(double[] seconds, double[] amps, double sigmaAmps, double before, List<Part> parts) {
+        this(
+                seconds,
+                amps,
+                sigmaAmps,
+                before,
+                parts,
+                parts.stream().map(PhasorFit::asKnown).toList());
+        // From an exponential on; with everything free at once it would go astray.
+        shapeSpread = AS_GOOD_AS_NONE;
+        fit();
+        shapeSpread = SHAPE_SPREAD;
+        fit();
+    }
+
+    /** The same from other figures on. */
+    PhasorFit from(double before, List<double[]> begin) {
+        PhasorFit other = new PhasorFit(seconds, amps, sigmaAmps, before, parts, begin);
+        other.fit();
+        return other;
+    }
+
+    private static double[] asKnown(Part part) {
+        return new double[] {part.amps(), part.surgeAmps(), Math.log(part.halfSeconds()), part.radians(), 0};
+    }
+
+    private PhasorFit(
+            double[] seconds, double[] amps, double sigmaAmps, double before, List<Part> parts, List<double[]> begin) {
         this.seconds = seconds;
         this.amps = amps;
+        this.sigmaAmps = sigmaAmps;
         this.parts = parts;
         this.sigmas = new double[amps.length];
         figures = new double[1 + OF_A_LOAD * parts.size()];
         figures[0] = before;
         for (int k = 0; k < parts.size(); k++) {
-            figures[1 + OF_A_LOAD * k] = parts.get(k).amps();
-            figures[2 + OF_A_LOAD * k] = parts.get(k).surgeAmps();
-            figures[3 + OF_A_LOAD * k] = Math.log(parts.get(k).halfSeconds());
-            figures[4 + OF_A_LOAD * k] = parts.get(k).radians();
+            System.arraycopy(begin.get(k), 0, figures, 1 + OF_A_LOAD * k, OF_A_LOAD);
         }
         double least = Double.POSITIVE_INFINITY;
         for (int i = amps.length - 1; i >= 0; i--) {
             least = Math.min(least, amps[i]);
             sigmas[i] = Math.hypot(sigmaAmps, UNLIKE * (amps[i] - least));
         }
-        fit();
     }
 
     /** By Levenberg and Marquardt: where a whole step overshoots it is held back, each figure by what samples say of it. */
@@ -109,12 +147,18 @@ final class PhasorFit {
             double since = seconds[sample] - parts.get(k).seconds();
             if (since > 0) {
                 int first = 1 + OF_A_LOAD * k;
-                double current = at[first] + at[first + 1] * Math.pow(2, -since / Math.exp(at[first + 2]));
+                double current = at[first] + at[first + 1] * Math.pow(2, -halves(at, first, since));
                 real += current * Math.cos(at[first + 3]);
                 imaginary += current * Math.sin(at[first + 3]);
             }
         }
         return Math.hypot(real, imaginary);
+    }
+
+    /** How often a surge has halved: as a power of time. */
+    private static double halves(double[] at, int first, double since) {
+        double halves = since / Math.exp(at[first + 2]);
+        return at[first + 4] == 0 ? halves : Math.pow(halves, Math.exp(at[first + 4]));
     }
 
     private double cost(double[] at) {
@@ -136,7 +180,8 @@ final class PhasorFit {
             case 0 -> part.amps();
             case 1 -> part.surgeAmps();
             case 2 -> Math.log(part.halfSeconds());
-            default -> part.radians();
+            case 3 -> part.radians();
+            default -> 0;
         };
     }
 
@@ -146,7 +191,8 @@ final class PhasorFit {
             case 0 -> part.ampsSpread();
             case 1 -> part.surgeSpread();
             case 2 -> part.halfSpread();
-            default -> RADIANS_SPREAD;
+            case 3 -> RADIANS_SPREAD;
+            default -> shapeSpread;
         };
     }
 
@@ -172,8 +218,15 @@ final class PhasorFit {
         LeastSquares squares = new LeastSquares(columns, left);
         double[] there = figures.clone();
         if (squares.isUnique()) {
+            double part = 1;
+            for (int k = 1; k < there.length; k++) {
+                int figure = (k - 1) % OF_A_LOAD;
+                if (figure >= 2) {
+                    part = Math.min(part, MOST_AT_ONCE / Math.abs(squares.part(k)));
+                }
+            }
             for (int k = 0; k < there.length; k++) {
-                there[k] += squares.part(k);
+                there[k] += part * squares.part(k);
             }
         }
         return there;
@@ -195,7 +248,7 @@ final class PhasorFit {
             double since = seconds[i] - parts.get(k).seconds();
             if (since > 0) {
                 int first = 1 + OF_A_LOAD * k;
-                decays[k] = Math.pow(2, -since / Math.exp(figures[first + 2]));
+                decays[k] = Math.pow(2, -halves(figures, first, since));
                 double current = figures[first] + figures[first + 1] * decays[k];
                 real += current * Math.cos(figures[first + 3]);
                 imaginary += current * Math.sin(figures[first + 3]);
@@ -212,13 +265,27 @@ final class PhasorFit {
                 double sin = Math.sin(figures[first + 3]);
                 double along = (real * cos + imaginary * sin) / length / sigmas[i];
                 double across = (imaginary * cos - real * sin) / length / sigmas[i];
-                double half = Math.exp(figures[first + 2]);
+                double halves = halves(figures, first, since);
+                double power = Math.exp(figures[first + 4]);
+                double slower = along * figures[first + 1] * decays[k] * Math.log(2) * halves;
                 columns[first][i] = along;
                 columns[first + 1][i] = along * decays[k];
-                columns[first + 2][i] = along * figures[first + 1] * decays[k] * Math.log(2) * since / half;
+                columns[first + 2][i] = slower * power;
                 columns[first + 3][i] = across * (figures[first] + figures[first + 1] * decays[k]);
+                columns[first + 4][i] = -slower * power * (Math.log(since) - figures[first + 2]);
             }
         }
+    }
+
+    /** What flowed before, as fitted. */
+    double before() {
+        return figures[0];
+    }
+
+    /** Of a part, as fitted: current, surge, logarithms and angle, to go on from. */
+    double[] figures(int part) {
+        int first = 1 + OF_A_LOAD * part;
+        return Arrays.copyOfRange(figures, first, first + OF_A_LOAD);
     }
 
     /** Squared deviations of samples and of what was known beforehand, in variances. */

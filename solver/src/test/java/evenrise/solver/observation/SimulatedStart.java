@@ -24,6 +24,15 @@ final class SimulatedStart {
     /** Whether surges are other than stated: a third of it to a fifth more, with half-lives that spread by a fifth. */
     private static final boolean HAS_OTHER_SURGES = Boolean.getBoolean("evenrise.observed.surges");
 
+    /**
+     * Whether surges decay as no exponential does, each load's in one of three ways: with a long tail, as of a transformer
+     * that saturates; from a shoulder, as of a motor that runs up; and fast, then slowly, as of two parts in one case.
+     */
+    private static final boolean HAS_OTHER_SHAPES = Boolean.getBoolean("evenrise.observed.shapes");
+
+    /** Of a shoulder, in half-lives. */
+    private static final double STEEP = 3;
+
     /** A surge that has halved so often is nothing that a clamp could show. */
     private static final double OVER = 60;
 
@@ -43,8 +52,17 @@ final class SimulatedStart {
         final double[] radians;
         final double surge;
         final double halfSeconds;
+        final int shape;
 
-        Gear(String load, double on, boolean isRunning, double[] amps, double[] radians, double surge, double half) {
+        Gear(
+                String load,
+                double on,
+                boolean isRunning,
+                double[] amps,
+                double[] radians,
+                double surge,
+                double half,
+                int shape) {
             this.load = load;
             this.on = on;
             this.isRunning = isRunning;
@@ -52,6 +70,22 @@ final class SimulatedStart {
             this.radians = radians;
             this.surge = surge;
             this.halfSeconds = half;
+            this.shape = shape;
+        }
+
+        /** Halved when its half-life is over, or nearly so, whatever its shape. */
+        double surge(double since) {
+            double halves = since / halfSeconds;
+            if (isRunning || shape != 1 && halves > OVER) {
+                return 0;
+            }
+            return surge
+                    * switch (shape) {
+                        case 1 -> Math.pow(1 + (Math.sqrt(2) - 1) * halves, -2);
+                        case 2 -> (1 + Math.exp(-STEEP)) / (1 + Math.exp(STEEP * (halves - 1)));
+                        case 3 -> 0.7 * Math.pow(2, -1.4 * halves) + 0.3 * Math.pow(2, -0.35 * halves);
+                        default -> Math.pow(2, -halves);
+                    };
         }
     }
 
@@ -77,6 +111,7 @@ final class SimulatedStart {
             double on = seen.placement().onSeconds().orElse(Double.NEGATIVE_INFINITY);
             double ofSurge = HAS_OTHER_SURGES ? 0.3 + 0.9 * chance.nextDouble() : 1;
             double ofHalf = HAS_OTHER_SURGES ? Math.exp(0.2 * chance.nextGaussian()) : 1;
+            int shape = HAS_OTHER_SHAPES ? 1 + chance.nextInt(3) : 0;
             double surge = ofSurge * seen.placement().load().inrushPeakAmps().orElse(0) / Math.sqrt(2);
             gear.add(new Gear(
                     seen.placement().id(),
@@ -85,7 +120,8 @@ final class SimulatedStart {
                     amps,
                     radians,
                     Math.max(0, surge - seen.placement().load().idleAmps()),
-                    ofHalf * seen.placement().load().inrushHalfMillis() / 1000));
+                    ofHalf * seen.placement().load().inrushHalfMillis() / 1000,
+                    shape));
             last = Math.max(last, isSequenced ? on : 0);
         }
     }
@@ -102,7 +138,7 @@ final class SimulatedStart {
     void add(Phase phase, double amps, double on) {
         double[] all = new double[3];
         all[phase.ordinal()] = amps;
-        gear.add(new Gear("", on, false, all, new double[] {0.3, 0.3, 0.3}, 0, 1));
+        gear.add(new Gear("", on, false, all, new double[] {0.3, 0.3, 0.3}, 0, 1, 0));
     }
 
     /** Something else hangs on it: another current, with the same surge. */
@@ -195,9 +231,7 @@ final class SimulatedStart {
             for (int k = 0; k < cosines.length; k++) {
                 Gear each = gear.get(k);
                 if (!each.isDead && (each.isRunning || moment >= each.on) && each.amps[phase] > 0) {
-                    double halves = (moment - each.on) / each.halfSeconds;
-                    double surge = each.isRunning || halves > OVER ? 0 : each.surge * Math.pow(2, -halves);
-                    double current = each.amps[phase] + surge;
+                    double current = each.amps[phase] + each.surge(moment - each.on);
                     real += current * cosines[k][phase];
                     imaginary += current * sines[k][phase];
                 }
