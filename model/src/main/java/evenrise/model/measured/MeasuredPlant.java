@@ -25,6 +25,7 @@ import java.util.function.Predicate;
  * @param measured what they say with currents as measured, each with all that it may be off by on top
  * @param broken rules on currents that are broken with those and were kept with what was stated
  * @param use that became a scene of the project with what was measured; empty where nobody named one
+ * @param voltages how those that were read scatter; empty where fewer than three were
  */
 public record MeasuredPlant(
         List<Discrepancy> discrepancies,
@@ -33,7 +34,8 @@ public record MeasuredPlant(
         Verdict planned,
         Verdict measured,
         List<BrokenRule> broken,
-        Optional<UseScene> use) {
+        Optional<UseScene> use,
+        Optional<VoltageScatter> voltages) {
     private static final Set<String> ON_CURRENTS = Set.of("rating", "neutral", "inrush-limit");
 
     /** @param isConfirmed of which loads somebody confirms that readings were at full use */
@@ -74,7 +76,15 @@ public record MeasuredPlant(
                         .noneMatch(was ->
                                 was.rule().equals(each.rule()) && was.place().equals(each.place())))
                 .toList();
-        return new MeasuredPlant(all, Coverage.of(layout, readings), refitted, planned, measured, broken, scene);
+        return new MeasuredPlant(
+                all,
+                Coverage.of(layout, readings),
+                refitted,
+                planned,
+                measured,
+                broken,
+                scene,
+                VoltageScatter.of(layout, readings));
     }
 
     /** What a sheet says failed, and nothing else explains. */

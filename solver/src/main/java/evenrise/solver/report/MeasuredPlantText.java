@@ -30,6 +30,7 @@ public final class MeasuredPlantText {
         sections.add(differences(plant, isFull, paint));
         sections.add(limits(plant, gain, paint));
         sections.add(plates(plant, isFull, paint));
+        sections.add(voltages(plant, paint));
         sections.add(taken(plant, isFull, paint));
         sections.add(open(plant, notes, isFull, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
@@ -120,6 +121,26 @@ public final class MeasuredPlantText {
                         : "")
                 + "A neutral is not bounded so: where a load draws less than was read, it may carry more; 'audit' has"
                 + " its worst use.";
+    }
+
+    private static List<String> voltages(MeasuredPlant plant, Paint paint) {
+        return plant.voltages()
+                .map(seen -> new Section(paint, "Voltages to neutral")
+                        .text(seen.counted() + ": mean " + percent(seen.mean()) + " % of nominal, standard deviation "
+                                + percent(seen.deviation()) + " %, from " + percent(seen.least()) + " to "
+                                + percent(seen.greatest()) + " %. Drops within the plant and the meter's error are in"
+                                + " it.")
+                        .text("What a load draws at another voltage is not known here: gear that keeps its power draws"
+                                + " more as the voltage falls, gear like a resistor more as it rises, some about as"
+                                + " much. Within this range a current may be up to " + percent(seen.mayBeMore())
+                                + " % more than was read, were it in proportion; a motor may differ by more. No figure"
+                                + " is changed by that.")
+                        .lines())
+                .orElse(List.of());
+    }
+
+    private static String percent(double part) {
+        return Decimals.fixed(100 * part, 1);
     }
 
     private static List<String> plates(MeasuredPlant plant, boolean isFull, Paint paint) {

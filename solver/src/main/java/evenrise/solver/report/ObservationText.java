@@ -69,10 +69,16 @@ public final class ObservationText {
         if (!seen.isRecognised()) {
             return section.text(
                             Tone.BAD,
-                            "This is not recognised as the start of the plan: less than half of what could be seen"
-                                    + " fits. Maybe another place, another command or another plan was recorded, or the"
-                                    + " recording is too coarse (" + Decimals.fixed(seen.intervalSeconds(), 3)
-                                    + " s between samples).")
+                            "This does not look like a start by this plan: of " + seen.visible()
+                                    + " starts that could be"
+                                    + " seen " + seen.count(Finding.AS_PLANNED)
+                                    + " are there in time with their current"
+                                    + " and " + seen.count(Finding.OTHER_SIZE) + " with another, which counts half; "
+                                    + seen.unknown().size() + " recorded steps stand for no load, and "
+                                    + seen.count(Finding.NOT_RECORDED)
+                                    + " starts lie outside the recording. Six in ten must fit. Maybe another place, another"
+                                    + " command or another plan was recorded, or the recording is too coarse ("
+                                    + Decimals.fixed(seen.intervalSeconds(), 3) + " s between samples).")
                     .lines();
         }
         String found = seen.isAsPlanned()
