@@ -83,8 +83,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
                 calculator.askFor(cycle.isLast() ? best : bestOfTry);
             }
         }
-        temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
-        calculator.temperature(temperature);
+        // in the cold the energy would stand in the way of what is being mended
+        double heat = cycle.isGentle() || hardCharge > 0 ? 1 : cooling.part(cycle.expectedMoves());
+        temperature =
+                cycle.isGentle() ? cooling.gentle(cycle.progress()) : heat * cooling.temperature(cycle.progress());
+        calculator.temperature(temperature, heat * cooling.temperature(0));
         if (calculator.enterStage(cycle.stage())) {
             calculator.calculateScore();
             energy = calculator.energy();

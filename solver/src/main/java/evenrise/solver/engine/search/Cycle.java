@@ -56,6 +56,9 @@ final class Cycle {
     private int tries = 1;
     private double length;
     private double moves;
+    private double allMoves;
+    private double usedBefore = Double.NaN;
+    private double expectedMoves;
     private double begun;
     private double budgetUsed;
     private int number;
@@ -74,6 +77,9 @@ final class Cycle {
      */
     boolean budgetUsed(double used) {
         budgetUsed = used;
+        if (Double.isNaN(usedBefore)) {
+            usedBefore = used;
+        }
         boolean hasEnded = progress() >= 1 && used < 1;
         if (hasEnded) {
             if (isFirst() && !beginsGently && isPlain) {
@@ -87,6 +93,10 @@ final class Cycle {
             isAnew = tryAt(used) != before;
             // a short hot one would only lose what was found
             isGentle = goesOn && (isLast() || used / tryPart() - tryAt(used) >= HOT_PART - AGAIN_PART);
+        }
+        if (hasEnded || isFirst()) {
+            double allowed = used > usedBefore ? allMoves / (used - usedBefore) : 0;
+            expectedMoves = Math.min(longest(), allowed * (end() - begun));
         }
         return hasEnded;
     }
@@ -110,6 +120,12 @@ final class Cycle {
     /** So much work as so many moves. */
     void work(int worth) {
         moves += worth;
+        allMoves += worth;
+    }
+
+    /** How many moves this annealing is going to take, by how many the budget has allowed so far. */
+    double expectedMoves() {
+        return expectedMoves;
     }
 
     /** How far this annealing is, from 0 to 1. */

@@ -40,9 +40,9 @@ public final class Energy {
     private final boolean hasStages;
     private final boolean isPlain;
     private final double basesAmps;
-    private final double hottest;
     private int doublings;
     private double temperature;
+    private double hottest = 1;
 
     public Energy(CompiledProject compiled) {
         hasStages = !compiled.isSmall();
@@ -52,7 +52,6 @@ public final class Energy {
         for (Load load : compiled.loads) {
             sum += load.baseAmps() * load.poles();
         }
-        hottest = new Cooling(compiled).temperature(0);
         basesAmps = compiled.project.objective().peakInrush() * sum / compiled.phaseCount;
     }
 
@@ -100,9 +99,10 @@ public final class Energy {
         return hasStages && isPlain ? MIX * temperature : 0;
     }
 
-    /** How hot the annealing is, in ampere-equivalents. */
-    void temperature(double now) {
+    /** How hot the annealing is, and has been at first, in ampere-equivalents. */
+    void temperature(double now, double first) {
         temperature = now;
+        hottest = first;
     }
 
     /** All that small changes are judged by; of temperature 0 where nothing is annealed. */

@@ -91,9 +91,9 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
         return asked;
     }
 
-    /** How hot the annealing is. */
-    void temperature(double now) {
-        measure.temperature(now);
+    /** How hot the annealing is, and has been at first. */
+    void temperature(double now, double hottest) {
+        measure.temperature(now, hottest);
     }
 
     /** What small changes are judged by; of temperature 0 where nothing is annealed. */

@@ -39,7 +39,7 @@ class FineTuningTest {
         long changed = 0;
         for (double progress : new double[] {0, 0.3, 0.6, 1}) {
             energy.enterStage(progress);
-            energy.temperature(new Cooling(compiled).temperature(progress));
+            energy.temperature(new Cooling(compiled).temperature(progress), new Cooling(compiled).temperature(0));
             fine.take(sums);
             fine.run(CHANGES, energy.heat(), random);
             PlanSums after = plan(fine, compiled);
@@ -56,14 +56,18 @@ class FineTuningTest {
     @Test
     void lowerTheEnergyOfAPlanWhenTheyAreCold() {
         CompiledProject compiled = new CompiledProject(venue(4));
-        PlanSums sums = clean(compiled, 4);
         FineSearch fine = new FineSearch(compiled);
         Energy energy = new Energy(compiled);
+        double hot = new Cooling(compiled).temperature(0);
+        energy.temperature(hot, hot);
+        fine.take(clean(compiled, 4));
+        fine.run(CHANGES, energy.heat(), new SplittableRandom(3));
+        PlanSums melted = plan(fine, compiled);
         energy.enterStage(1);
-        energy.temperature(1e-6);
-        double before = energy.of(sums);
+        energy.temperature(1e-6, 1);
+        double before = energy.of(melted);
 
-        fine.take(sums);
+        fine.take(melted);
         fine.run(CHANGES, energy.heat(), new SplittableRandom(4));
 
         assertThat(energy.of(plan(fine, compiled))).isLessThan(before);
@@ -81,7 +85,7 @@ class FineTuningTest {
         assertThat(sums.hardCharge()).isZero();
         FineSearch fine = new FineSearch(compiled);
         Energy energy = new Energy(compiled);
-        energy.temperature(new Cooling(compiled).temperature(0));
+        energy.temperature(new Cooling(compiled).temperature(0), new Cooling(compiled).temperature(0));
 
         fine.take(sums);
         fine.run(CHANGES, energy.heat(), new SplittableRandom(5));
