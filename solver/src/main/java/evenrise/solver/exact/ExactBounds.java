@@ -4,6 +4,7 @@ import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Referee;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.PlanningRequest;
@@ -38,8 +39,10 @@ public final class ExactBounds implements SharperBounds {
         private final Optional<ExactProver> exact;
         private final Optional<PhaseProver> phases;
         private final Optional<DistributionProver> distribution;
+        private final SequenceProver sequence = new SequenceProver();
         private Bounds bounds;
         private double ladderAmps;
+        private ExactKnown proven;
         private volatile boolean stopped;
 
         Provers(PlanningRequest request, Consumer<String> note) {
@@ -71,9 +74,11 @@ public final class ExactBounds implements SharperBounds {
             if (ladderAmps > 0) {
                 incumbent.bound(ProvenBounds.objective(request.project(), known, ladderAmps));
             }
+            proven = ExactKnown.peak(known.peakInrushAmps());
             phases.ifPresent(prover -> shared(prover, better, incumbent));
             if (!stopped && exact.isPresent()) {
-                exact.get().knowPeak(bounds.peakInrushAmps());
+                sequenced(incumbent);
+                exact.get().know(proven);
                 exact.get().work(request.project(), request.budget(), request.seed(), incumbent);
             }
         }
@@ -102,7 +107,20 @@ public final class ExactBounds implements SharperBounds {
                 double amps = prover.peakAndDeviationsAmps(
                         project, bounds.peakInrushAmps(), request.budget(), request.seed(), request.threads());
                 incumbent.bound(ProvenBounds.objective(project, bounds, amps));
+                proven = new ExactKnown(bounds.peakInrushAmps(), amps, 0);
             }
+        }
+
+        /** What boards need by themselves is added to what currents need by themselves. */
+        private void sequenced(BoundSource.Incumbent incumbent) {
+            Project project = request.project();
+            double most = incumbent
+                    .best()
+                    .map(plan -> Referee.judge(project, plan).metrics().objective())
+                    .orElse(Double.POSITIVE_INFINITY);
+            double amps = sequence.amps(project, proven.mostSeconds(project, most), request.budget(), request.seed());
+            proven = new ExactKnown(proven.peakAmps(), proven.peakAndDeviationsAmps(), amps);
+            incumbent.bound(Math.max(ladderAmps, proven.peakAndDeviationsAmps()) + amps);
         }
 
         @Override
@@ -110,6 +128,7 @@ public final class ExactBounds implements SharperBounds {
             stopped = true;
             phases.ifPresent(PhaseProver::stop);
             distribution.ifPresent(DistributionProver::stop);
+            sequence.stop();
             exact.ifPresent(ExactProver::stop);
         }
     }

@@ -17,10 +17,12 @@ import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Tolerances;
 import evenrise.model.rules.Verdict;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 
 /**
  * The whole contract as an integer program: every hard rule and the objective. Only two rules are cut in when a plan breaks
@@ -34,6 +36,9 @@ final class ExactModel {
     /** Objective units an ampere-equivalent and phase; ten makes a microsecond of duration a whole number. */
     private static final long PER_MILLIWEIGHT = 10;
 
+    private static final double KNOWN_MARGIN_AMPS = 1e-7;
+    private static final double WHOLE = 1e-9;
+
     private final Project project;
     private final CpModel model;
     private final ExactModelPlaces places;
@@ -44,17 +49,26 @@ final class ExactModel {
     private final ExactModelPlan crossing;
     private LinearExpr objective;
 
-    /** @throws Unfit where the project does not fit the model, or there is no solver on this platform */
     ExactModel(Project project, boolean withBoards) {
+        this(project, withBoards, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * @param mostSeconds plans that take longer are left out
+     * @throws Unfit where the project does not fit the model, or there is no solver on this platform
+     */
+    ExactModel(Project project, boolean withBoards, double mostSeconds) {
         NativeSolver.load();
         this.project = project;
         model = new CpModel();
         ReachableTimes reachable = new ReachableTimes(project);
         places = new ExactModelPlaces(model, project);
-        times = new ExactModelTimes(model, project, reachable);
+        times = new ExactModelTimes(model, project, reachable, ExactModelUnits.latestMicros(mostSeconds));
         ExactModelOrder.add(model, project, times);
         currents = new ExactModelCurrents(model, project, places);
         inrush = new ExactModelInrush(model, project, places, times);
+        boolean tellsRolesApart = ProvenBounds.tellsRolesApart(project);
+        PhaseRungs.add(model, project, places, inrush.peak(), inrush.unitsPerGrain(), tellsRolesApart);
         boards = withBoards ? Optional.of(new ExactModelBoards(model, project, times, reachable)) : Optional.empty();
         boards.ifPresent(it -> ExactModelGroups.add(model, project, places, it));
         crossing = new ExactModelPlan(model, project, places, times, inrush, boards);
@@ -79,17 +93,32 @@ final class ExactModel {
         return currents.commonPhases();
     }
 
-    /** @param leastPeakAmps what the peak is known not to stay below, or 0 */
-    void minimize(double leastPeakAmps) {
-        ObjectiveWeights weights = project.objective();
+    /** @param known what is proven already, or zeros */
+    void minimize(ExactKnown known) {
         model.addGreaterOrEqual(
-                inrush.peak(), (ExactModelUnits.amps(leastPeakAmps) - slack()) / inrush.unitsPerGrain());
-        LinearExprBuilder sum = LinearExpr.newBuilder();
-        sum.addTerm(inrush.peak(), perUnit(weights.peakInrush()) * phases() * inrush.unitsPerGrain());
-        currents.addDeviation(sum, NodeFigures.SUPPLY, perUnit(weights.supplyImbalance()));
+                inrush.peak(), (ExactModelUnits.amps(known.peakAmps()) - slack()) / inrush.unitsPerGrain());
+        ObjectiveWeights weights = project.objective();
+        LinearExprBuilder currentsSum = LinearExpr.newBuilder();
+        currentsSum.addTerm(inrush.peak(), perUnit(weights.peakInrush()) * phases() * inrush.unitsPerGrain());
+        currents.addDeviation(currentsSum, NodeFigures.SUPPLY, perUnit(weights.supplyImbalance()));
         for (Panel panel : project.panels()) {
-            currents.addDeviation(sum, panel.id(), perUnit(weights.panelImbalance()));
+            currents.addDeviation(currentsSum, panel.id(), perUnit(weights.panelImbalance()));
         }
+        LinearExpr ofCurrents = currentsSum.build();
+        LinearExpr ofTimes = durationAndBoards();
+        objective = LinearExpr.newBuilder().add(ofCurrents).add(ofTimes).build();
+        model.minimize(objective);
+        if (hasWholeWeights()) {
+            atLeast(ofCurrents, known.peakAndDeviationsAmps());
+            if (boards.isPresent()) {
+                atLeast(ofTimes, known.durationAndBoardsAmps());
+            }
+        }
+    }
+
+    private LinearExpr durationAndBoards() {
+        ObjectiveWeights weights = project.objective();
+        LinearExprBuilder sum = LinearExpr.newBuilder();
         long latest = times.all().isEmpty() ? 0 : times.all().last();
         IntVar duration = model.newIntVar(0, latest, "");
         project.loads().stream().filter(Load::switched).forEach(load -> model.addLessOrEqual(times.on(load), duration));
@@ -97,8 +126,29 @@ final class ExactModel {
         long perBoard = perUnit(weights.boards()) * phases() * ExactModelUnits.PER_AMP;
         boards.ifPresent(it ->
                 project.boards().forEach(board -> sum.addTerm(it.idle(board).not(), perBoard)));
-        objective = sum.build();
-        model.minimize(objective);
+        return sum.build();
+    }
+
+    /** What programs prove of a part of the objective that round as the model does. */
+    private void atLeast(LinearExpr part, double amps) {
+        double least = amps - KNOWN_MARGIN_AMPS;
+        if (least > 0) {
+            model.addGreaterOrEqual(part, (long) Math.floor(least / unitAmps()));
+        }
+    }
+
+    /** Whether no weight is rounded; else what is known of plans may not hold of the model, which finds them cheaper. */
+    private boolean hasWholeWeights() {
+        ObjectiveWeights weights = project.objective();
+        return DoubleStream.of(
+                        weights.peakInrush(),
+                        weights.supplyImbalance(),
+                        weights.panelImbalance(),
+                        weights.duration(),
+                        weights.boards())
+                .allMatch(weight -> Math.abs(
+                                weight * ExactModelUnits.PER_WEIGHT - Math.round(weight * ExactModelUnits.PER_WEIGHT))
+                        < WHOLE);
     }
 
     /** Units by which the model may find a peak lower than it is: short arguments know nothing of its rounding. */
@@ -116,8 +166,8 @@ final class ExactModel {
 
     /** Leaves out plans that cost more than {@code mostAmps}, and says that none costs less than {@code leastAmps}. */
     void within(double leastAmps, double mostAmps) {
-        if (leastAmps > 0) {
-            model.addGreaterOrEqual(objective, (long) Math.ceil((leastAmps - 1e-7) / unitAmps()));
+        if (hasWholeWeights()) {
+            atLeast(objective, leastAmps - roundingAmps(project));
         }
         if (Double.isFinite(mostAmps)) {
             model.addLessOrEqual(objective, (long) Math.ceil((mostAmps + 1e-6) / unitAmps()));

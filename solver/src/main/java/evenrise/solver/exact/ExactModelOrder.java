@@ -102,7 +102,7 @@ final class ExactModelOrder {
     }
 
     /** Rounded down, so that no plan is refused that the rules allow. */
-    private static long settleMicros(double seconds) {
+    static long settleMicros(double seconds) {
         return (long) Math.floor(seconds * ExactModelUnits.PER_SECOND + 1e-3);
     }
 }

@@ -23,12 +23,13 @@ final class ExactModelTimes {
     private final Map<String, IntVar> ons = new LinkedHashMap<>();
     private final NavigableSet<Long> all = new TreeSet<>();
 
-    ExactModelTimes(CpModel model, Project project, ReachableTimes reachable) {
+    ExactModelTimes(CpModel model, Project project, ReachableTimes reachable, long latestMicros) {
         this.model = model;
+        LoadWindows windows = new LoadWindows(project, reachable, latestMicros);
         Map<Long, List<BoolVar>> byTime = new TreeMap<>();
         for (Load load : project.loads()) {
             if (load.switched()) {
-                give(load, reachable.of(load));
+                give(load, windows.of(load));
                 instants(load)
                         .forEach((time, literal) -> byTime.computeIfAbsent(time, any -> new ArrayList<>())
                                 .add(literal));

@@ -35,6 +35,11 @@ final class ExactModelUnits {
         return (long) Math.floor(weight * PER_WEIGHT + 1e-6);
     }
 
+    /** The last instant of a time in seconds, rounded up: what is left out is later. */
+    static long latestMicros(double seconds) {
+        return (long) Math.min(Long.MAX_VALUE, Math.ceil(seconds * PER_SECOND) + TOLERANCE_MICROS);
+    }
+
     static LinearExpr sum(Collection<BoolVar> literals) {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         literals.forEach(sum::add);

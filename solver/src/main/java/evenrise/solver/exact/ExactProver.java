@@ -36,7 +36,7 @@ public final class ExactProver implements BoundSource {
     private final Consumer<String> note;
     private ExactSearch current;
     private boolean stopped;
-    private double leastPeakAmps;
+    private ExactKnown known = ExactKnown.peak(0);
 
     /**
      * @param workers threads of the solver, where the budget is a time
@@ -52,9 +52,9 @@ public final class ExactProver implements BoundSource {
         return project.loads().size() <= MOST_LOADS && project.loads().stream().anyMatch(Load::switched);
     }
 
-    /** Told before the work begins what the peak of no plan that keeps every rule stays below. */
-    public void knowPeak(double leastAmps) {
-        leastPeakAmps = leastAmps;
+    /** Told before the work begins what is proven already. */
+    void know(ExactKnown value) {
+        known = value;
     }
 
     @Override
@@ -63,12 +63,12 @@ public final class ExactProver implements BoundSource {
             return;
         }
         ExactEffort effort = effort(budget, seed);
-        if (leastPeakAmps == 0) {
-            leastPeakAmps = ProvenBounds.of(project).peakInrushAmps();
+        if (known.peakAmps() == 0) {
+            known = ExactKnown.peak(ProvenBounds.of(project).peakInrushAmps());
         }
         double[] proven = {incumbent.proven()};
         try {
-            boolean isRelaxedSolved = false;
+            boolean isRelaxedSolved = known.ofBothShares();
             boolean isSolved = false;
             for (double look = FIRST_LOOK; !isSolved && !effort.isUp() && !isStopped(); look *= GROWTH) {
                 isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), incumbent, proven);
@@ -93,11 +93,11 @@ public final class ExactProver implements BoundSource {
         if (isStopped()) {
             return true;
         }
-        ExactModel model = new ExactModel(project, withBoards);
-        model.minimize(leastPeakAmps);
         Optional<Plan> best = incumbent.best();
         double most = best.map(plan -> Referee.judge(project, plan).metrics().objective())
                 .orElse(Double.POSITIVE_INFINITY);
+        ExactModel model = new ExactModel(project, withBoards, known.mostSeconds(project, most));
+        model.minimize(known);
         model.within(proven[0], most);
         best.ifPresent(model::hint);
         ExactSearch search = new ExactSearch(

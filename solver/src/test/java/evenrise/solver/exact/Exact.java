@@ -27,7 +27,7 @@ final class Exact {
     /** The least objective of all plans that keep every rule; fails where there is none. */
     static Optimum solve(Project project) {
         ExactModel model = new ExactModel(project, true);
-        model.minimize(0);
+        model.minimize(ExactKnown.peak(0));
         CpSolver uncut = new CpSolver();
         uncut.getParameters().setMaxTimeInSeconds(SECONDS).setNumWorkers(4);
         CpSolverStatus status = uncut.solve(model.model());
@@ -57,7 +57,7 @@ final class Exact {
     /** What the model says that {@code plan} costs; empty where it finds a rule broken. */
     static OptionalDouble objectiveOf(Project project, Plan plan) {
         ExactModel model = new ExactModel(project, true);
-        model.minimize(0);
+        model.minimize(ExactKnown.peak(0));
         model.fix(plan);
         model.cutNeutral(plan, Referee.judge(project, plan));
         CpSolver solver = new CpSolver();

@@ -35,7 +35,7 @@ public final class ExactPeer {
         AtomicReference<Plan> best = new AtomicReference<>();
         double[] bound = {0};
         ExactModel model = new ExactModel(project, true);
-        model.minimize(0);
+        model.minimize(ExactKnown.peak(0));
         from.ifPresent(model::hint);
         double built = (System.nanoTime() - start) / 1e9;
         ExactSearch search = new ExactSearch(
