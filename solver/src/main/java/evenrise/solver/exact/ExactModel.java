@@ -146,9 +146,9 @@ final class ExactModel {
                         weights.panelImbalance(),
                         weights.duration(),
                         weights.boards())
-                .allMatch(weight -> Math.abs(
-                                weight * ExactModelUnits.PER_WEIGHT - Math.round(weight * ExactModelUnits.PER_WEIGHT))
-                        < WHOLE);
+                .allMatch(weight ->
+                        Math.abs(weight * ExactModelUnits.PER_WEIGHT - Math.round(weight * ExactModelUnits.PER_WEIGHT))
+                                < WHOLE);
     }
 
     /** Units by which the model may find a peak lower than it is: short arguments know nothing of its rounding. */

@@ -181,14 +181,15 @@ final class ExactModelBoards {
                     }
                 }));
         model.addAtMostOne(at.values().toArray(BoolVar[]::new));
-        loadsOn.get(output).forEach((load, sits) -> at.forEach((time, then) -> {
-            BoolVar on = times.instants(load).get(time);
-            if (on == null) {
-                model.addBoolOr(new Literal[] {sits.not(), then.not()});
-            } else {
-                both(sits, then, on);
-            }
-        }));
+        loadsOn.get(output)
+                .forEach((load, sits) -> at.forEach((time, then) -> {
+                    BoolVar on = times.instants(load).get(time);
+                    if (on == null) {
+                        model.addBoolOr(new Literal[] {sits.not(), then.not()});
+                    } else {
+                        both(sits, then, on);
+                    }
+                }));
     }
 
     private void both(BoolVar one, BoolVar other, BoolVar then) {

@@ -9,6 +9,7 @@ import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 
 /**
  * Proves bounds of small projects by the exact model: first of the relaxation without boards, which often is as good and
@@ -26,11 +27,28 @@ public final class ExactProver implements BoundSource {
 
     private static final double GROWTH = 2.5;
 
+    /** Of the gap, where both shares of the objective are known: what costs more than this part of it is not looked at. */
+    private static final double FIRST_PART = 0.25;
+
+    private static final double LEAST_PART = 1.0 / 16;
+
+    /** A gap as small as this is looked at whole. */
+    private static final double CLOSE_AMPS = 0.01;
+
     /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
     private static final double WORK_A_MOVE = 1.0 / 50_000;
 
     private static final double LEAST_WORK = 1;
     private static final double MOST_WORK = 60;
+
+    /** What an attempt ended with. */
+    private enum Outcome {
+        /** Nothing is left to prove of the model, or nobody asks for it any longer. */
+        SOLVED,
+        /** No plan costs as little as was looked for. */
+        RAISED,
+        OPEN
+    }
 
     private final int workers;
     private final Consumer<String> note;
@@ -70,9 +88,17 @@ public final class ExactProver implements BoundSource {
         try {
             boolean isRelaxedSolved = known.ofBothShares();
             boolean isSolved = false;
-            for (double look = FIRST_LOOK; !isSolved && !effort.isUp() && !isStopped(); look *= GROWTH) {
-                isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), incumbent, proven);
-                isSolved = attempt(project, true, effort.part(look), incumbent, proven);
+            double part = FIRST_PART;
+            double look = FIRST_LOOK;
+            while (!isSolved && !effort.isUp() && !isStopped()) {
+                isRelaxedSolved = isRelaxedSolved
+                        || attempt(project, false, 1, effort.part(look), incumbent, proven) == Outcome.SOLVED;
+                Outcome outcome = attempt(project, true, part, effort.part(look), incumbent, proven);
+                isSolved = outcome == Outcome.SOLVED;
+                if (outcome == Outcome.OPEN) {
+                    look *= GROWTH;
+                    part = Math.max(LEAST_PART, part / 2);
+                }
             }
         } catch (Unfit e) {
             note.accept("nothing is proven of this project: " + e.getMessage());
@@ -87,32 +113,51 @@ public final class ExactProver implements BoundSource {
         return ExactEffort.work(Math.min(MOST_WORK, Math.max(LEAST_WORK, work)), seed);
     }
 
-    /** @return whether nothing is left to prove of this model, or nobody asks for it any longer */
-    private boolean attempt(
-            Project project, boolean withBoards, ExactEffort effort, Incumbent incumbent, double[] proven) {
+    /**
+     * @param part of what lies between what is proven and the best plan: only plans in the lower part are looked at
+     */
+    private Outcome attempt(
+            Project project,
+            boolean withBoards,
+            double part,
+            ExactEffort effort,
+            Incumbent incumbent,
+            double[] proven) {
         if (isStopped()) {
-            return true;
+            return Outcome.SOLVED;
         }
         Optional<Plan> best = incumbent.best();
         double most = best.map(plan -> Referee.judge(project, plan).metrics().objective())
                 .orElse(Double.POSITIVE_INFINITY);
-        ExactModel model = new ExactModel(project, withBoards, known.mostSeconds(project, most));
+        double target = target(proven[0], most, part);
+        ExactModel model = new ExactModel(project, withBoards, known.mostSeconds(project, target));
         model.minimize(known);
-        model.within(proven[0], most);
+        model.within(proven[0], target);
         best.ifPresent(model::hint);
-        ExactSearch search = new ExactSearch(
-                project,
-                model,
-                withBoards,
-                effort,
-                amps -> {
-                    synchronized (proven) {
-                        proven[0] = Math.max(proven[0], amps);
-                    }
-                    incumbent.bound(amps);
-                },
-                incumbent::plan);
-        return !begin(search) || search.run() != ExactSearch.End.OPEN;
+        DoubleConsumer found = amps -> {
+            synchronized (proven) {
+                proven[0] = Math.max(proven[0], amps);
+            }
+            incumbent.bound(amps);
+        };
+        ExactSearch search = new ExactSearch(project, model, withBoards, effort, found, incumbent::plan);
+        if (!begin(search)) {
+            return Outcome.SOLVED;
+        }
+        ExactSearch.End end = search.run();
+        if (end == ExactSearch.End.NO_PLAN && target < most) {
+            found.accept(target);
+            return Outcome.RAISED;
+        }
+        return end == ExactSearch.End.OPEN ? Outcome.OPEN : Outcome.SOLVED;
+    }
+
+    /** Where little time is left to plans, the model is small; so the least costly are looked at first. */
+    private double target(double provenAmps, double mostAmps, double part) {
+        double between = mostAmps - provenAmps;
+        return known.ofBothShares() && Double.isFinite(mostAmps) && between > CLOSE_AMPS
+                ? provenAmps + part * between
+                : mostAmps;
     }
 
     private synchronized boolean begin(ExactSearch search) {

@@ -24,7 +24,8 @@ final class LoadWindows {
      */
     LoadWindows(Project project, ReachableTimes reachable, long latestMicros) {
         switched = project.loads().stream().filter(Load::switched).toList();
-        switched.forEach(load -> times.put(load, new TreeSet<>(reachable.of(load).headSet(latestMicros, true))));
+        switched.forEach(
+                load -> times.put(load, new TreeSet<>(reachable.of(load).headSet(latestMicros, true))));
         for (boolean isNarrower = true; isNarrower; ) {
             isNarrower = false;
             for (Load earlier : switched) {

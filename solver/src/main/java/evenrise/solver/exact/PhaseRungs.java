@@ -43,12 +43,7 @@ final class PhaseRungs {
      * @param tellsRolesApart whether no load can come on a little before one of an earlier role and still be forgiven
      */
     static void add(
-            CpModel model,
-            Project project,
-            ExactModelPlaces places,
-            IntVar peak,
-            long grain,
-            boolean tellsRolesApart) {
+            CpModel model, Project project, ExactModelPlaces places, IntVar peak, long grain, boolean tellsRolesApart) {
         PhaseRungs it = new PhaseRungs(model, project, places, peak, grain);
         List<Load> switched = project.loads().stream().filter(Load::switched).toList();
         List<Load> earlier = new ArrayList<>(

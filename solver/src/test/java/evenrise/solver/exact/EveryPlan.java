@@ -25,12 +25,13 @@ final class EveryPlan {
     private double least = Double.POSITIVE_INFINITY;
     private double leastSupplyDeviation = Double.POSITIVE_INFINITY;
     private double leastPanelDeviations = Double.POSITIVE_INFINITY;
+    private double leastDurationAndBoards = Double.POSITIVE_INFINITY;
 
     /**
      * The least of each figure, in amperes or ampere-equivalents, over all plans that keep every rule; infinite where
      * there is none.
      */
-    record Least(double objective, double supplyDeviation, double panelDeviations) {}
+    record Least(double objective, double supplyDeviation, double panelDeviations, double durationAndBoards) {}
 
     private EveryPlan(Project project) {
         this.project = project;
@@ -44,7 +45,7 @@ final class EveryPlan {
     static Least least(Project project) {
         EveryPlan it = new EveryPlan(project);
         it.setBoards(0);
-        return new Least(it.least, it.leastSupplyDeviation, it.leastPanelDeviations);
+        return new Least(it.least, it.leastSupplyDeviation, it.leastPanelDeviations, it.leastDurationAndBoards);
     }
 
     private void setBoards(int next) {
@@ -108,6 +109,10 @@ final class EveryPlan {
         Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, bare));
         if (verdict.violations().isEmpty()) {
             least = Math.min(least, verdict.metrics().objective());
+            leastDurationAndBoards = Math.min(
+                    leastDurationAndBoards,
+                    project.objective().duration() * verdict.metrics().durationSeconds()
+                            + project.objective().boards() * verdict.metrics().boardsUsed());
             leastSupplyDeviation =
                     Math.min(leastSupplyDeviation, verdict.nodes().get(0).deviationAmps());
             leastPanelDeviations = Math.min(
