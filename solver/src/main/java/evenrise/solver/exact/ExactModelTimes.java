@@ -46,7 +46,7 @@ final class ExactModelTimes {
 
     private void give(Load load, NavigableSet<Long> times) {
         if (times.isEmpty()) {
-            throw new Unfit("load " + load.id() + " has no output that it can use in time");
+            throw new NoTime("load " + load.id() + " has no output that it can use in time");
         }
         NavigableMap<Long, BoolVar> own = new TreeMap<>();
         times.forEach(time -> own.put(time, model.newBoolVar("")));

@@ -130,16 +130,25 @@ public final class ExactProver implements BoundSource {
         double most = best.map(plan -> Referee.judge(project, plan).metrics().objective())
                 .orElse(Double.POSITIVE_INFINITY);
         double target = target(proven[0], most, part);
-        ExactModel model = new ExactModel(project, withBoards, known.mostSeconds(project, target));
-        model.minimize(known);
-        model.within(proven[0], target);
-        best.ifPresent(model::hint);
         DoubleConsumer found = amps -> {
             synchronized (proven) {
                 proven[0] = Math.max(proven[0], amps);
             }
             incumbent.bound(amps);
         };
+        ExactModel model;
+        try {
+            model = new ExactModel(project, withBoards, known.mostSeconds(project, target));
+        } catch (NoTime e) {
+            if (target < most) {
+                found.accept(target);
+                return Outcome.RAISED;
+            }
+            throw e;
+        }
+        model.minimize(known);
+        model.within(proven[0], target);
+        best.ifPresent(model::hint);
         ExactSearch search = new ExactSearch(project, model, withBoards, effort, found, incumbent::plan);
         if (!begin(search)) {
             return Outcome.SOLVED;

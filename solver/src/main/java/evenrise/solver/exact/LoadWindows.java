@@ -18,10 +18,7 @@ final class LoadWindows {
     private final List<Load> switched;
     private final Map<Load, NavigableSet<Long>> times = new LinkedHashMap<>();
 
-    /**
-     * @param latestMicros past which nothing comes on
-     * @throws Unfit where a load is left no time
-     */
+    /** @param latestMicros past which nothing comes on */
     LoadWindows(Project project, ReachableTimes reachable, long latestMicros) {
         switched = project.loads().stream().filter(Load::switched).toList();
         switched.forEach(

@@ -7,6 +7,7 @@ import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPanel;
 import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.google.ortools.sat.CpSolver;
@@ -114,6 +115,21 @@ class SequenceProverTest {
                 .build();
 
         assertThat(amps(project)).isCloseTo(0.5 * 5 + 6, within(ROUNDING));
+    }
+
+    @Test
+    void noModelIsMadeOfATimeInWhichAmplifiersCannotComeOn() {
+        Project project = aProject()
+                .panels(aPanel("P"))
+                .boardTypes(aBoardType("eight"))
+                .boards(aBoard("B").type("eight"))
+                .loads(
+                        aLoad("processor").processing().settleSeconds(4),
+                        aLoad("amp").amplifier())
+                .build();
+
+        assertThatThrownBy(() -> new ExactModel(project, true, 3)).isInstanceOf(NoTime.class);
+        assertThat(new ExactModel(project, true, 8).model()).isNotNull();
     }
 
     private static ObjectiveWeights weights(double duration, double boards) {
