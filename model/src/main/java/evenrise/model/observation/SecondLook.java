@@ -28,6 +28,7 @@ final class SecondLook {
         back.stay();
         back.part();
         back.missing();
+        back.own();
         back.doubt();
         seek();
     }

@@ -87,6 +87,63 @@ final class TakenBack {
                 : then.costs() - Likeness.MISSING - now.costs() + claim.price() + here.price();
     }
 
+    /** What stands for a load at another time may be another load in its own, which then does not seem missing. */
+    void own() {
+        List<Claim> claims = said.claims();
+        for (Claim each : claims) {
+            for (Claim there : claims) {
+                if (said.isElsewhere(each)
+                        && !each.what().moved().isEmpty()
+                        && isMissingThere(each, there)
+                        && isOwn(each, there, claims)) {
+                    own();
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean isMissingThere(Claim claim, Claim there) {
+        return there.start() >= 0
+                && !there.what().dead().isEmpty()
+                && there.what().unknown().isEmpty()
+                && Math.abs(said.seen(said.starts.get(claim.start())) - said.due(said.starts.get(there.start())))
+                        <= 4 * said.half;
+    }
+
+    /** Whether it is, and then says so. */
+    private boolean isOwn(Claim claim, Claim there, List<Claim> claims) {
+        ObservedStart start = said.starts.get(claim.start());
+        Otherwise anyway = Claim.all(
+                claims.stream().filter(each -> each != claim && each != there).toList(), null);
+        Set<Double> moments = new HashSet<>(claim.moments());
+        moments.addAll(there.moments());
+        Hindsight.Gain now = said.hindsight.gain(moments, anyway, claim.what().and(there.what()));
+        Hindsight.Gain then = said.hindsight.gain(
+                moments, anyway, Otherwise.dead(start.expected().loads()));
+        double missing = then.costs() - Likeness.OTHER_SIZE;
+        double more = missing - now.costs() + claim.price() + there.price();
+        boolean isOwn = more > 0 && then.perSample() <= Said.UNDERSTOOD;
+        if (isOwn) {
+            said.found(there.start(), Finding.AS_PLANNED, start.recorded().orElseThrow(), 1);
+            missing(claim.start(), Sureness.of(Math.min(more, missing)));
+        }
+        return isOwn;
+    }
+
+    private void missing(int i, double confidence) {
+        said.starts.set(
+                i,
+                new ObservedStart(
+                        said.starts.get(i).expected(),
+                        confidence < Observer.SURE ? Finding.CANNOT_TELL : Finding.MISSING,
+                        Finding.MISSING,
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        confidence,
+                        Optional.empty()));
+    }
+
     /** What is said to have come on at another time, as hardly anything, did not come on at all. */
     void missing() {
         for (Claim each : said.claims()) {
@@ -112,16 +169,7 @@ final class TakenBack {
         double more = dead.costs() - Likeness.OTHER_SIZE - Math.max(late, lateAndUnlike);
         if (more > (dead.perSample() <= Said.UNDERSTOOD ? 0 : BEYOND_DOUBT)) {
             double confidence = Sureness.of(Math.min(more, dead.costs() - Likeness.OTHER_SIZE));
-            said.starts.set(
-                    claim.start(),
-                    new ObservedStart(
-                            start.expected(),
-                            confidence < Observer.SURE ? Finding.CANNOT_TELL : Finding.MISSING,
-                            Finding.MISSING,
-                            Optional.empty(),
-                            OptionalDouble.empty(),
-                            confidence,
-                            Optional.empty()));
+            missing(claim.start(), confidence);
             said.unknown.add(start.recorded().orElseThrow());
         }
     }
