@@ -84,7 +84,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
             }
         }
         // in the cold the energy would stand in the way of what is being mended
-        double heat = cycle.isGentle() || hardCharge > 0 ? 1 : cooling.part(cycle.expectedMoves());
+        double heat = cycle.isGentle() || hardCharge > 0 ? 1 : cooling.part(cycle.budgetMoves());
         temperature =
                 cycle.isGentle() ? cooling.gentle(cycle.progress()) : heat * cooling.temperature(cycle.progress());
         calculator.temperature(temperature, heat * cooling.temperature(0));

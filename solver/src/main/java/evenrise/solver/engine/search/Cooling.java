@@ -19,15 +19,15 @@ public final class Cooling {
     /** Where loads have little to do with each other, more than that loses what was found. */
     private static final double GENTLE_OF_PLAIN = 0.05;
 
-    /** Moves for the square of each load from which an annealing is long enough for all its heat. */
-    private static final double WHOLE_PER_SQUARE = 13;
+    /** Moves for the square of each load from which a budget is long enough for all heat. */
+    private static final double WHOLE_PER_SQUARE = 10;
 
-    private static final double LEAST_PART = 0.05;
+    private static final double LEAST_PART = 0.1;
 
     private final double start;
     private final double gentle;
     private final double wholeMoves;
-    private final boolean isSmall;
+    private final boolean isPlain;
 
     public Cooling(CompiledProject compiled) {
         ObjectiveWeights weights = compiled.project.objective();
@@ -41,7 +41,7 @@ public final class Cooling {
         double cells = (double) compiled.phaseCount * compiled.usefulInstants();
         gentle = compiled.isPlain() && !compiled.isSmall() ? GENTLE_OF_PLAIN : GENTLE;
         wholeMoves = WHOLE_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
-        isSmall = compiled.isSmall();
+        isPlain = compiled.isPlain() && !compiled.isSmall();
         start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
     }
 
@@ -50,9 +50,9 @@ public final class Cooling {
         return start * gentle * Math.pow(SPAN * gentle, -used);
     }
 
-    /** Part of the heat at which an annealing of so many moves begins: what it can cool down again. */
+    /** Part of the heat at which the annealings of a budget of so many moves begin: what they can cool down again. */
     double part(double moves) {
-        return isSmall ? 1 : Math.max(LEAST_PART, Math.min(1, Math.sqrt(moves / wholeMoves)));
+        return isPlain ? Math.max(LEAST_PART, Math.min(1, moves / wholeMoves)) : 1;
     }
 
     /** Temperature after a part of the budget is used, from 0 to 1. */

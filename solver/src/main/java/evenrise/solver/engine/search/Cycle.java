@@ -58,7 +58,7 @@ final class Cycle {
     private double moves;
     private double allMoves;
     private double usedBefore = Double.NaN;
-    private double expectedMoves;
+    private double budgetMoves;
     private double begun;
     private double budgetUsed;
     private int number;
@@ -95,8 +95,7 @@ final class Cycle {
             isGentle = goesOn && (isLast() || used / tryPart() - tryAt(used) >= HOT_PART - AGAIN_PART);
         }
         if (hasEnded || isFirst()) {
-            double allowed = used > usedBefore ? allMoves / (used - usedBefore) : 0;
-            expectedMoves = Math.min(longest(), allowed * (end() - begun));
+            budgetMoves = used > usedBefore ? allMoves / (used - usedBefore) : 0;
         }
         return hasEnded;
     }
@@ -123,9 +122,9 @@ final class Cycle {
         allMoves += worth;
     }
 
-    /** How many moves this annealing is going to take, by how many the budget has allowed so far. */
-    double expectedMoves() {
-        return expectedMoves;
+    /** How many moves the whole budget is going to allow, by how many it has allowed until this annealing or during the first. */
+    double budgetMoves() {
+        return budgetMoves;
     }
 
     /** How far this annealing is, from 0 to 1. */
