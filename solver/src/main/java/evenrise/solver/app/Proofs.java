@@ -21,6 +21,7 @@ final class Proofs implements BoundSource {
 
     private volatile Bounds bounds;
     private volatile boolean stopped;
+    private boolean hasFailed;
 
     /** @param note takes what is to be said once, such as why nothing more can be proven */
     Proofs(PlanningRequest request, Consumer<String> note) {
@@ -41,13 +42,25 @@ final class Proofs implements BoundSource {
         Bounds usual = ProvenBounds.of(project, 0, () -> stopped, early -> {
             bounds = early;
             incumbent.bound(early.objective());
-            sharper.ifPresent(part -> part.begin(early, incumbent));
+            begin(early, incumbent);
         });
         if (usual.objective() > bounds.objective()) {
             incumbent.bound(usual.objective());
         }
         bounds = usual;
-        sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, incumbent));
+        if (!hasFailed) {
+            sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, incumbent));
+        }
+    }
+
+    /** The short arguments that it stands between are not lost where the part fails. */
+    private void begin(Bounds early, Incumbent incumbent) {
+        try {
+            sharper.ifPresent(part -> part.begin(early, incumbent));
+        } catch (RuntimeException | Error e) {
+            hasFailed = true;
+            failed(e);
+        }
     }
 
     @Override

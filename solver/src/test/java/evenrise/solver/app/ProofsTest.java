@@ -12,6 +12,7 @@ import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
@@ -81,6 +82,19 @@ class ProofsTest {
     }
 
     @Test
+    void keepTheUsualBoundsWhereThePartFailsAtOnce() {
+        Part part = new Part(true);
+        part.failure = new NoClassDefFoundError("a solver");
+        Proofs proofs = new Proofs(request, notes::add, Optional.of(part));
+
+        work(proofs);
+
+        assertThat(notes).singleElement().asString().contains("ended early");
+        assertThat(proofs.bounds()).contains(ProvenBounds.of(request.project()));
+        assertThat(part.sharper).isNull();
+    }
+
+    @Test
     void leaveProjectsToShortArgumentsThatDoNotSuitThePart() {
         Proofs proofs = new Proofs(request, notes::add, Optional.of(new Part(false)));
 
@@ -134,6 +148,7 @@ class ProofsTest {
     private static final class Part implements SharperBounds {
         private final boolean suits;
         private Bounds sharper;
+        private Error failure;
         private boolean isStopped;
 
         Part(boolean suits) {
@@ -149,7 +164,11 @@ class ProofsTest {
         public Work on(PlanningRequest request, Consumer<String> note) {
             return new Work() {
                 @Override
-                public void begin(Bounds known, BoundSource.Incumbent incumbent) {}
+                public void begin(Bounds known, BoundSource.Incumbent incumbent) {
+                    if (failure != null) {
+                        throw failure;
+                    }
+                }
 
                 @Override
                 public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {

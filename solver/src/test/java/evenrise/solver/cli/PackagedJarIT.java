@@ -89,6 +89,21 @@ class PackagedJarIT {
         assertThat(print(documents.resolve("plan-letter.pdf"))).contains(HEBREW, ARABIC, CYRILLIC);
     }
 
+    /** Every solver that proofs call is in the jar: one that is missing ends them all. */
+    @Test
+    void provesWhatTheSolversProve() throws Exception {
+        String project = DEMO.resolve("project.json").toString();
+        String found = folder.resolve("proven.plan.json").toString();
+
+        assertThat(run("plan", project, "--moves", "20000", "--threads", "1", "-o", found))
+                .isIn(0, 4);
+
+        assertThat(folder.resolve("said.txt"))
+                .content()
+                .contains("Proven lower bound")
+                .doesNotContain("proofs ended early");
+    }
+
     private Path renamedDemo() throws IOException {
         String text = Files.readString(DEMO.resolve("project.json"));
         for (Map.Entry<String, String> entry : RENAMED.entrySet()) {
