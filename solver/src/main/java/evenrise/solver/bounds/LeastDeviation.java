@@ -64,9 +64,14 @@ final class LeastDeviation {
         return proven(Math.max(had.size() < phases ? mean : byLargest, Math.max(byLargest, byUnits(phases))));
     }
 
+    /** Whether each panel has all phases, so that the panels' deviations add up to at least the supply's. */
+    boolean panelsAddUpToTheSupply() {
+        return panels.values().stream().allMatch(count -> count == phases);
+    }
+
     /** Of all panels together. */
     double panelsAmps() {
-        if (panels.values().stream().allMatch(count -> count == phases)) {
+        if (panelsAddUpToTheSupply()) {
             return supplyAmps();
         }
         double byLargest = project.loads().stream()

@@ -139,6 +139,11 @@ public final class ProvenBounds {
         return Math.max(bounds.objective(), peakAndDeviationsAmps + rest);
     }
 
+    /** Whether the panels' deviations add up to at least the supply's, in every plan. */
+    public static boolean panelsDeviateAsMuch(Project project) {
+        return new LeastDeviation(project).panelsAddUpToTheSupply();
+    }
+
     /**
      * Whether every load comes on no earlier than all of an earlier role, to the instant: else comparisons of times may
      * forgive one that comes a little before.

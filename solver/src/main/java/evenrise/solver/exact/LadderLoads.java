@@ -1,10 +1,8 @@
 package evenrise.solver.exact;
 
-import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
-import evenrise.model.project.SlotLayout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,30 +31,18 @@ final class LadderLoads {
         Predicate<Load> climbs = load -> load.switched() && (!tellsRolesApart || load.role() == Role.AMPLIFIER);
         List<Load> climbing =
                 new ArrayList<>(project.loads().stream().filter(climbs).toList());
-        climbing.sort(Comparator.comparingDouble(LadderLoads::excessAmps).reversed());
+        climbing.sort(Comparator.comparingDouble(Load::excessAmps).reversed());
         List<Load> loads = new ArrayList<>(climbing);
         loads.addAll(project.loads().stream().filter(climbs.negate()).toList());
         phases = project.supply().system().phases().size();
         climbers = climbing.size();
         poles = loads.stream().mapToInt(Load::poles).toArray();
-        baseAmps = loads.stream()
-                .mapToDouble(load -> InrushEnvelope.of(load, 0).baseAmps())
-                .toArray();
+        baseAmps = loads.stream().mapToDouble(Load::baseAmps).toArray();
         runningAmps = loads.stream().mapToDouble(Load::runningAmps).toArray();
         excessAmps = new double[climbers + 1];
         for (int rank = 0; rank < climbers; rank++) {
-            excessAmps[rank] = excessAmps(climbing.get(rank));
+            excessAmps[rank] = climbing.get(rank).excessAmps();
         }
-    }
-
-    /** Whether each panel has all phases, so that the panels' deviations add up to at least the supply's. */
-    static boolean deviatesAtLeastAsMuchInPanels(Project project) {
-        int phases = project.supply().system().phases().size();
-        return project.panels().stream()
-                .allMatch(panel -> new SlotLayout(panel, project.supply().system())
-                                .phases()
-                                .size()
-                        == phases);
     }
 
     int count() {
@@ -79,9 +65,5 @@ final class LadderLoads {
             }
         }
         return true;
-    }
-
-    private static double excessAmps(Load load) {
-        return InrushEnvelope.of(load, 0).excessAmps();
     }
 }

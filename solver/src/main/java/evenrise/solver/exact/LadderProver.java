@@ -21,7 +21,6 @@ final class LadderProver {
 
     private static final int MOST_PARTS = 400;
 
-    private final Project project;
     private final LadderLoads loads;
     private final double peakWeight;
     private final double deviationWeight;
@@ -38,13 +37,12 @@ final class LadderProver {
 
     /** @param leastPeakAmps what the peak is known not to stay below */
     LadderProver(Project project, double leastPeakAmps) {
-        this.project = project;
         this.leastPeakAmps = leastPeakAmps;
         loads = new LadderLoads(project, ProvenBounds.tellsRolesApart(project));
         ObjectiveWeights weights = project.objective();
         peakWeight = weights.peakInrush();
-        deviationWeight = weights.supplyImbalance()
-                + (LadderLoads.deviatesAtLeastAsMuchInPanels(project) ? weights.panelImbalance() : 0);
+        deviationWeight =
+                weights.supplyImbalance() + (ProvenBounds.panelsDeviateAsMuch(project) ? weights.panelImbalance() : 0);
     }
 
     /**

@@ -22,6 +22,7 @@ public final class Cooling {
     /** Moves for the square of each load from which a budget is long enough for all heat. */
     private static final double WHOLE_PER_SQUARE = 10;
 
+    /** Less heat than this brought nothing more, however large the project. */
     private static final double LEAST_PART = 0.1;
 
     private final double start;
@@ -39,9 +40,9 @@ public final class Cooling {
         }
         double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / compiled.loadCount();
         double cells = (double) compiled.phaseCount * compiled.usefulInstants();
-        gentle = compiled.isPlain() && !compiled.isSmall() ? GENTLE_OF_PLAIN : GENTLE;
-        wholeMoves = WHOLE_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
         isPlain = compiled.isPlain() && !compiled.isSmall();
+        gentle = isPlain ? GENTLE_OF_PLAIN : GENTLE;
+        wholeMoves = WHOLE_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
         start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
     }
 
