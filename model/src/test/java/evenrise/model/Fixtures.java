@@ -1,5 +1,7 @@
 package evenrise.model;
 
+import evenrise.model.plan.MadeBy;
+
 /**
  * Where tests begin: a plant in the words of the trade. Every builder starts from something small and legal, so that a
  * test names only what it is about.
@@ -16,6 +18,15 @@ public final class Fixtures {
     private Fixtures() {}
 
     /** Three-phase, 120 V, 60 Hz, one panel and one load unless others are given. */
+    /** What made a plan of which nobody asks what made it. */
+    public static final MadeBy NOBODY = MadeBy.builder()
+            .softwareVersion("test")
+            .projectSha256("none")
+            .seed(0)
+            .threads(1)
+            .movesAllowed(0)
+            .build();
+
     public static ProjectBuilder aProject() {
         return new ProjectBuilder();
     }

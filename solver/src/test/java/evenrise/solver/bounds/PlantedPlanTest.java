@@ -1,10 +1,10 @@
 package evenrise.solver.bounds;
 
+import static evenrise.model.Fixtures.NOBODY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.plan.Bounds;
-import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.PlanFinisher;
@@ -16,13 +16,6 @@ import org.junit.jupiter.api.Test;
 class PlantedPlanTest {
     private static final int PROJECTS = 2_000;
     private static final double ROUNDING = 1e-9;
-    private static final MadeBy NOBODY = MadeBy.builder()
-            .softwareVersion("test")
-            .projectSha256("none")
-            .seed(0)
-            .threads(1)
-            .movesAllowed(0)
-            .build();
 
     @Test
     void noBoundIsAboveAFigureOfAPlanThatKeepsEveryRule() {

@@ -1,16 +1,12 @@
 package evenrise.solver.bounds;
 
-import static evenrise.model.Fixtures.aBoard;
-import static evenrise.model.Fixtures.aBoardType;
-import static evenrise.model.Fixtures.aLoad;
-import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.aSupply;
+import static evenrise.solver.bounds.Flashes.flash;
+import static evenrise.solver.bounds.Flashes.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.LoadBuilder;
-import evenrise.model.ProjectBuilder;
-import evenrise.model.SupplyBuilder;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
@@ -27,26 +23,7 @@ class SharedPhasesTest {
     private static final double UNITS_PART = 0.01;
 
     private static LoadBuilder load(String id, int poles, double baseAmps, double excessAmps) {
-        return aLoad(id)
-                .poles(poles)
-                .runningAmps(baseAmps)
-                .idleAmps(baseAmps / Math.sqrt(2))
-                .inrushPeakAmps(baseAmps + excessAmps)
-                .inrushHalfMillis(0.001);
-    }
-
-    private static Project project(SupplyBuilder supply, LoadBuilder... loads) {
-        ProjectBuilder project = aProject()
-                .supply(supply)
-                .boardTypes(aBoardType("one")
-                        .outputs(1)
-                        .startDelaySeconds(0, 1, 2, 3, 4, 5, 6, 7)
-                        .stepSeconds(1))
-                .loads(loads);
-        for (int i = 1; i <= loads.length; i++) {
-            project.boards(aBoard("B" + i).type("one"));
-        }
-        return project.build();
+        return flash(id, poles, baseAmps, baseAmps, excessAmps);
     }
 
     private static double amps(Project project) {

@@ -1,18 +1,21 @@
 package evenrise.solver.exact;
 
-import static evenrise.model.Fixtures.aBoard;
-import static evenrise.model.Fixtures.aBoardType;
-import static evenrise.model.Fixtures.aLoad;
-import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.NOBODY;
 import static evenrise.model.Fixtures.aSupply;
+import static evenrise.solver.bounds.Flashes.flash;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.ARandomProject;
 import evenrise.model.LoadBuilder;
-import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.Bounds;
 import evenrise.model.project.Load;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
+import evenrise.solver.bounds.Flashes;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.sample.Sample;
 import evenrise.solver.sample.VenueSize;
@@ -25,28 +28,10 @@ import org.junit.jupiter.api.Test;
 
 class LadderProverTest {
     private static final int PROJECTS = Integer.getInteger("evenrise.ladders", 60);
-
-    private static LoadBuilder load(String id, int poles, double runningAmps, double baseAmps, double excessAmps) {
-        return aLoad(id)
-                .poles(poles)
-                .runningAmps(runningAmps)
-                .idleAmps(baseAmps / Math.sqrt(2))
-                .inrushPeakAmps(baseAmps + excessAmps)
-                .inrushHalfMillis(0.001);
-    }
+    private static final int PLANTED = Integer.getInteger("evenrise.planted", 300);
 
     private static Project project(LoadBuilder... loads) {
-        ProjectBuilder project = aProject()
-                .supply(aSupply())
-                .boardTypes(aBoardType("one")
-                        .outputs(1)
-                        .startDelaySeconds(0, 1, 2, 3, 4, 5, 6, 7)
-                        .stepSeconds(1))
-                .loads(loads);
-        for (int i = 1; i <= loads.length; i++) {
-            project.boards(aBoard("B" + i).type("one"));
-        }
-        return project.build();
+        return Flashes.project(aSupply(), loads);
     }
 
     private static double amps(Project project) {
@@ -59,9 +44,9 @@ class LadderProverTest {
         @Test
         void whatIsOnBeforeMakesRoomForTheGreatOne() {
             Project project = project(
-                    load("one", 1, 10, 30, 0).processing(),
-                    load("other", 1, 10, 30, 0).processing(),
-                    load("great", 1, 10, 0, 100).amplifier());
+                    flash("one", 1, 10, 30, 0).processing(),
+                    flash("other", 1, 10, 30, 0).processing(),
+                    flash("great", 1, 10, 0, 100).amplifier());
 
             assertThat(amps(project)).isCloseTo(100, within(1e-3));
         }
@@ -74,10 +59,10 @@ class LadderProverTest {
         @Test
         void puttingItAsideCostsBalance() {
             Project project = project(
-                    load("one", 1, 20, 30, 0).processing(),
-                    load("other", 1, 20, 30, 0).processing(),
-                    load("third", 1, 20, 30, 0).processing(),
-                    load("great", 1, 5, 0, 100).amplifier());
+                    flash("one", 1, 20, 30, 0).processing(),
+                    flash("other", 1, 20, 30, 0).processing(),
+                    flash("third", 1, 20, 30, 0).processing(),
+                    flash("great", 1, 5, 0, 100).amplifier());
 
             double whole = EveryWay.least(project);
 
@@ -121,6 +106,29 @@ class LadderProverTest {
         }
     }
 
+    /** A planted plan keeps every rule, so more than its objective would be no bound. */
+    @Test
+    void isNeverAboveAPlanThatKeepsEveryRule() {
+        int proven = 0;
+        for (long seed = 0; seed < PLANTED; seed++) {
+            ARandomProject.Planted planted = ARandomProject.planted(seed);
+            Project project = planted.project();
+            if (PlantPart.of(project).isEmpty() && LadderProver.suits(project)) {
+                Bounds bounds = ProvenBounds.of(project);
+                double amps = new LadderProver(project, bounds.peakInrushAmps()).amps(() -> false);
+                double objective = Referee.judge(project, PlanFinisher.finish(project, planted.plan(), NOBODY, bounds))
+                        .metrics()
+                        .objective();
+
+                assertThat(ProvenBounds.objective(project, bounds, amps))
+                        .as("seed %d", seed)
+                        .isLessThanOrEqualTo(objective + 1e-6);
+                proven += ProvenBounds.objective(project, bounds, amps) > bounds.objective() ? 1 : 0;
+            }
+        }
+        assertThat(proven).as("projects of which it proves more").isGreaterThan(PLANTED / 20);
+    }
+
     @Test
     void saysMoreOfADrawnProjectThanThePeakAlone() {
         Project project = Sample.venue(1, VenueSize.ofPanels(8)).project();
@@ -141,12 +149,12 @@ class LadderProverTest {
         List<LoadBuilder> loads = new ArrayList<>();
         for (int i = 0; i < 2 + random.nextInt(2); i++) {
             double running = 1 + random.nextInt(20);
-            loads.add(load("P" + i, 1 + random.nextInt(3), running, running * random.nextDouble(), 0)
+            loads.add(flash("P" + i, 1 + random.nextInt(3), running, running * random.nextDouble(), 0)
                     .processing());
         }
         for (int i = 0; i < 2 + random.nextInt(3); i++) {
             double running = 1 + random.nextInt(20);
-            loads.add(load("A" + i, 1 + random.nextInt(2), running, running * random.nextDouble(), random.nextInt(100))
+            loads.add(flash("A" + i, 1 + random.nextInt(2), running, running * random.nextDouble(), random.nextInt(100))
                     .amplifier());
         }
         return project(loads.toArray(LoadBuilder[]::new));

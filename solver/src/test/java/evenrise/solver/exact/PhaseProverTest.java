@@ -1,5 +1,6 @@
 package evenrise.solver.exact;
 
+import static evenrise.model.Fixtures.NOBODY;
 import static evenrise.model.Fixtures.aBoard;
 import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aLoad;
@@ -13,7 +14,6 @@ import evenrise.model.ARandomProject;
 import evenrise.model.LoadBuilder;
 import evenrise.model.SupplyBuilder;
 import evenrise.model.plan.Bounds;
-import evenrise.model.plan.MadeBy;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
@@ -25,13 +25,6 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class PhaseProverTest {
-    private static final MadeBy NOBODY = MadeBy.builder()
-            .softwareVersion("test")
-            .projectSha256("none")
-            .seed(0)
-            .threads(1)
-            .movesAllowed(0)
-            .build();
     private static final Budget ENOUGH = new Budget.Moves(500_000);
 
     /** Crest of a base of ten amperes. */

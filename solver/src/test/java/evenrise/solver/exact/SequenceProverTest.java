@@ -1,5 +1,6 @@
 package evenrise.solver.exact;
 
+import static evenrise.model.Fixtures.NOBODY;
 import static evenrise.model.Fixtures.aBoard;
 import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aGroup;
@@ -13,7 +14,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import evenrise.model.ARandomProject;
-import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.ObjectiveWeights;
@@ -30,13 +30,6 @@ class SequenceProverTest {
     private static final Budget ENOUGH = new Budget.Moves(500_000);
     private static final Budget LITTLE = new Budget.Moves(25_000);
     private static final double ROUNDING = 1e-6;
-    private static final MadeBy NOBODY = MadeBy.builder()
-            .softwareVersion("test")
-            .projectSha256("none")
-            .seed(0)
-            .threads(1)
-            .movesAllowed(0)
-            .build();
 
     private static double amps(Project project) {
         return new SequenceProver().amps(project, Double.POSITIVE_INFINITY, ENOUGH, 1);
@@ -57,43 +50,35 @@ class SequenceProverTest {
                 + project.objective().boards() * metrics.boardsUsed();
     }
 
+    /** A board of so many outputs, with steps of a second or two, a processor that settles for four, and three amplifiers. */
+    private static Project threeAfterSettling(int outputs) {
+        return aProject()
+                .panels(aPanel("P"))
+                .boardTypes(
+                        aBoardType("only").outputs(outputs).startDelaySeconds(0).stepSeconds(1, 2))
+                .boards(aBoard("B").type("only"))
+                .loads(
+                        aLoad("processor").processing().settleSeconds(4),
+                        aLoad("one").amplifier(),
+                        aLoad("two").amplifier(),
+                        aLoad("three").amplifier())
+                .objective(weights(0.5, 3))
+                .build();
+    }
+
     /**
      * A processor settles for four seconds, then three amplifiers follow. On one board with steps of a second or two the
      * amplifiers come on at four, five and six at best: step one, outputs five to seven.
      */
     @Test
     void aBoardThatMustWaitForSettlingPassesOutputsUnused() {
-        Project project = aProject()
-                .panels(aPanel("P"))
-                .boardTypes(aBoardType("eight").outputs(8).startDelaySeconds(0).stepSeconds(1, 2))
-                .boards(aBoard("B").type("eight"))
-                .loads(
-                        aLoad("processor").processing().settleSeconds(4),
-                        aLoad("one").amplifier(),
-                        aLoad("two").amplifier(),
-                        aLoad("three").amplifier())
-                .objective(weights(0.5, 3))
-                .build();
-
-        assertThat(amps(project)).isCloseTo(0.5 * 6 + 3, within(ROUNDING));
+        assertThat(amps(threeAfterSettling(8))).isCloseTo(0.5 * 6 + 3, within(ROUNDING));
     }
 
     /** The same with six outputs: of steps of a second only two are left after settling, so steps take two seconds. */
     @Test
     void aStepIsTheSameForAllOfABoardsOutputs() {
-        Project project = aProject()
-                .panels(aPanel("P"))
-                .boardTypes(aBoardType("six").outputs(6).startDelaySeconds(0).stepSeconds(1, 2))
-                .boards(aBoard("B").type("six"))
-                .loads(
-                        aLoad("processor").processing().settleSeconds(4),
-                        aLoad("one").amplifier(),
-                        aLoad("two").amplifier(),
-                        aLoad("three").amplifier())
-                .objective(weights(0.5, 3))
-                .build();
-
-        assertThat(amps(project)).isCloseTo(0.5 * 8 + 3, within(ROUNDING));
+        assertThat(amps(threeAfterSettling(6))).isCloseTo(0.5 * 8 + 3, within(ROUNDING));
     }
 
     /** What drops may not share the board of the processor, which holds: a second board costs three, and saves no time. */
