@@ -6,6 +6,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PhaseShares;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.SharperBounds;
 import java.util.Optional;
@@ -50,6 +51,17 @@ final class Proofs implements BoundSource {
         bounds = usual;
         if (!hasFailed) {
             sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, incumbent));
+        }
+    }
+
+    @Override
+    public PhaseShares shares() {
+        try {
+            return sharper.map(SharperBounds.Work::shares).orElse(PhaseShares.NONE);
+        } catch (RuntimeException | Error e) {
+            hasFailed = true;
+            failed(e);
+            return PhaseShares.NONE;
         }
     }
 

@@ -81,9 +81,9 @@ final class BoundedProject {
         this.grid = TimeGrid.upTo(Math.min(most, times.lastSeconds()), project);
     }
 
-    /** Whether times that differ differ by more than comparisons forgive. */
+    /** Whether times that differ differ by more than comparisons forgive, however many of them instants stand for. */
     boolean tellsRolesApart() {
-        return grid.exact() && grid.stepSeconds() > FORGIVEN_SECONDS;
+        return SettingGrid.tellsTimesApart(project);
     }
 
     boolean has(Role role) {

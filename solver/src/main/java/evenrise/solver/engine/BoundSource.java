@@ -21,6 +21,14 @@ public interface BoundSource {
     /** Works until it has proven all that it can, the budget is used or {@link #stop} is called. */
     void work(Project project, Budget budget, long seed, Incumbent incumbent);
 
+    /**
+     * Who had best sit on which phases, by what a bound shares out; asked once, before a search begins. Any answer is one
+     * that plans may be found with.
+     */
+    default PhaseShares shares() {
+        return PhaseShares.NONE;
+    }
+
     /** Ends the work soon; may be called from any thread, also before the work has begun. */
     void stop();
 

@@ -32,6 +32,11 @@ public interface SharperBounds {
 
     /** The work on one project. */
     interface Work {
+        /** Who had best sit on which phases, by what a bound shares out; none where that says nothing. Takes a second or two. */
+        default PhaseShares shares() {
+            return PhaseShares.NONE;
+        }
+
         /**
          * What takes so little work that it need not wait until short arguments are through.
          *

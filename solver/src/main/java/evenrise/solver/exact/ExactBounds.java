@@ -7,6 +7,7 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.PhaseShares;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.SharperBounds;
 import java.util.Optional;
@@ -56,6 +57,16 @@ public final class ExactBounds implements SharperBounds {
             distribution = !isPlain && DistributionProver.suits(request.project())
                     ? Optional.of(new DistributionProver())
                     : Optional.empty();
+        }
+
+        @Override
+        public PhaseShares shares() {
+            Project project = request.project();
+            boolean counts = PlantPart.of(project).isEmpty()
+                    && LadderProver.tellsPanelsApart(project)
+                    && !ExactProver.isSmall(project)
+                    && !request.improves();
+            return counts ? new LadderProver(project, 0).shares() : PhaseShares.NONE;
         }
 
         @Override

@@ -10,16 +10,20 @@ import java.util.function.Predicate;
 
 /**
  * The loads of a project as sharers of phases: those that climb, by falling excess, and those that all of these find on.
- * Phases are alike; panels and slots are left out.
+ * Phases are alike; of panels no more counts than which loads may sit in them, and slots are left out.
  */
 final class LadderLoads {
     final int phases;
     /** How many climb; they come first. */
     final int climbers;
 
+    final List<String> ids;
     final int[] poles;
     final double[] baseAmps;
     final double[] runningAmps;
+    /** Whether a load may sit in a panel. */
+    final boolean[][] maySitIn;
+
     /** What each climber draws above its base as it comes on, and 0 at the end for a phase that none of them sits on. */
     final double[] excessAmps;
 
@@ -27,7 +31,7 @@ final class LadderLoads {
      * @param tellsRolesApart whether no load can come on a little before one of an earlier role and still be forgiven; else
      *     all switched loads climb together
      */
-    LadderLoads(Project project, boolean tellsRolesApart) {
+    LadderLoads(Project project, LadderPanels panels, boolean tellsRolesApart) {
         Predicate<Load> climbs = load -> load.switched() && (!tellsRolesApart || load.role() == Role.AMPLIFIER);
         List<Load> climbing =
                 new ArrayList<>(project.loads().stream().filter(climbs).toList());
@@ -36,9 +40,11 @@ final class LadderLoads {
         loads.addAll(project.loads().stream().filter(climbs.negate()).toList());
         phases = project.supply().system().phases().size();
         climbers = climbing.size();
+        ids = loads.stream().map(Load::id).toList();
         poles = loads.stream().mapToInt(Load::poles).toArray();
         baseAmps = loads.stream().mapToDouble(Load::baseAmps).toArray();
         runningAmps = loads.stream().mapToDouble(Load::runningAmps).toArray();
+        maySitIn = loads.stream().map(panels::whereMaySit).toArray(boolean[][]::new);
         excessAmps = new double[climbers + 1];
         for (int rank = 0; rank < climbers; rank++) {
             excessAmps[rank] = climbing.get(rank).excessAmps();
@@ -47,6 +53,10 @@ final class LadderLoads {
 
     int count() {
         return poles.length;
+    }
+
+    int places() {
+        return maySitIn.length == 0 ? 0 : maySitIn[0].length;
     }
 
     /** Whether it sits on a phase if it sits on these, of a mask. */

@@ -1,9 +1,11 @@
 package evenrise.solver.exact;
 
-import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.engine.PhaseShares;
+import evenrise.solver.exact.LadderPanels.Balance;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
@@ -21,9 +23,15 @@ final class LadderProver {
 
     private static final int MOST_PARTS = 400;
 
+    /** Loads times panels up to which panels are told apart; with more it takes many seconds. */
+    private static final int MOST_SEATS = 1_000;
+
+    /** Enough for guidance. */
+    private static final int FEW_PARTS = 60;
+
     private final LadderLoads loads;
+    private final List<Balance> balances;
     private final double peakWeight;
-    private final double deviationWeight;
     private final double leastPeakAmps;
 
     private record Part(LadderBox box, double bound, int number) {}
@@ -35,14 +43,25 @@ final class LadderProver {
                 && project.supply().system().phases().size() > 1;
     }
 
+    /** Whether each panel is balanced by itself; only then it says who had best sit where. */
+    static boolean tellsPanelsApart(Project project) {
+        return suits(project) && project.loads().size() * project.panels().size() <= MOST_SEATS;
+    }
+
     /** @param leastPeakAmps what the peak is known not to stay below */
     LadderProver(Project project, double leastPeakAmps) {
+        this(project, leastPeakAmps, tellsPanelsApart(project));
+    }
+
+    /**
+     * @param tellsPanelsApart whether each panel is balanced by itself, which takes longer the more there are
+     */
+    LadderProver(Project project, double leastPeakAmps, boolean tellsPanelsApart) {
         this.leastPeakAmps = leastPeakAmps;
-        loads = new LadderLoads(project, ProvenBounds.tellsRolesApart(project));
-        ObjectiveWeights weights = project.objective();
-        peakWeight = weights.peakInrush();
-        deviationWeight =
-                weights.supplyImbalance() + (ProvenBounds.panelsDeviateAsMuch(project) ? weights.panelImbalance() : 0);
+        LadderPanels panels = new LadderPanels(project, tellsPanelsApart);
+        loads = new LadderLoads(project, panels, ProvenBounds.tellsRolesApart(project));
+        balances = panels.balances;
+        peakWeight = project.objective().peakInrush();
     }
 
     /**
@@ -53,18 +72,32 @@ final class LadderProver {
         if (loads.climbers == 0) {
             return 0;
         }
-        try (LadderProgram program = new LadderProgram(loads, peakWeight, deviationWeight, leastPeakAmps)) {
-            return amps(program, stop);
+        try (LadderProgram program = new LadderProgram(loads, balances, peakWeight, leastPeakAmps)) {
+            return least(program, MOST_PARTS, stop).map(Part::bound).orElse(0.0);
         } catch (Unfit e) {
             return 0;
         }
     }
 
-    private double amps(LadderProgram program, BooleanSupplier stop) {
+    /** Who sits where in the part with the least bound: no plan, since loads are cut in pieces there, but few of them are. */
+    PhaseShares shares() {
+        if (loads.climbers == 0) {
+            return PhaseShares.NONE;
+        }
+        try (LadderProgram program = new LadderProgram(loads, balances, peakWeight, leastPeakAmps)) {
+            return least(program, FEW_PARTS, () -> false)
+                    .map(part -> program.shares(part.box()))
+                    .orElse(PhaseShares.NONE);
+        } catch (Unfit e) {
+            return PhaseShares.NONE;
+        }
+    }
+
+    private Optional<Part> least(LadderProgram program, int mostParts, BooleanSupplier stop) {
         PriorityQueue<Part> parts =
                 new PriorityQueue<>(Comparator.comparingDouble(Part::bound).thenComparingInt(Part::number));
         parts.add(new Part(LadderBox.whole(loads.phases, loads.climbers), peakWeight * leastPeakAmps, 0));
-        for (int number = 1; number < MOST_PARTS && !parts.isEmpty(); number += 2) {
+        for (int number = 1; number < mostParts && !parts.isEmpty(); number += 2) {
             Part least = parts.peek();
             int phase = least.box().widest(loads.excessAmps);
             if (phase < 0 || stop.getAsBoolean()) {
@@ -75,13 +108,13 @@ final class LadderProver {
             add(parts, least, least.box().with(phase, 0, middle), number, program);
             add(parts, least, least.box().with(phase, middle + 1, loads.climbers), number + 1, program);
         }
-        return parts.isEmpty() ? 0 : parts.peek().bound();
+        return Optional.ofNullable(parts.peek());
     }
 
     private void add(
             PriorityQueue<Part> parts, Part whole, Optional<LadderBox> box, int number, LadderProgram program) {
         box.ifPresent(half -> {
-            double bound = program.multipliers(half).bound(loads, half, peakWeight, deviationWeight, leastPeakAmps);
+            double bound = program.multipliers(half).bound(loads, balances, half, peakWeight, leastPeakAmps);
             if (bound < Double.POSITIVE_INFINITY) {
                 parts.add(new Part(half, Math.max(whole.bound(), bound), number));
             }

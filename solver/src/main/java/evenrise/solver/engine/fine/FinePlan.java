@@ -29,6 +29,8 @@ final class FinePlan {
     final int[] step;
     /** How much what draws little comes on before what draws much, as {@link PlanSums#leaning()}. */
     double leaning;
+    /** As {@link PlanSums#offWishes()}. */
+    double offWishes;
 
     /** Boards that may be set anew and whose loads may change outputs, the loads on them, and those that may change slots. */
     int[] boards = {};
@@ -84,6 +86,7 @@ final class FinePlan {
             }
         }
         leaning = 0;
+        offWishes = sums.offWishes();
         for (int load = 0; load < placeOf.length; load++) {
             occupy(load);
             leaning += instantOf[load] < 0 ? 0 : leanOf(load) * instantOf[load];

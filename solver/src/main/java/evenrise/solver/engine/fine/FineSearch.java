@@ -3,6 +3,7 @@ package evenrise.solver.engine.fine;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.PhaseWishes;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
@@ -36,6 +37,7 @@ public final class FineSearch {
     private double energy;
     private double deviationsAmps;
     private double leaning;
+    private double offWishes;
 
     /** @param compiled a project of {@link #suits} */
     public FineSearch(CompiledProject compiled) {
@@ -71,6 +73,7 @@ public final class FineSearch {
         plan.profile.begin(heat.doublings());
         deviationsAmps = plan.currents.deviationsAmps();
         leaning = plan.leaning;
+        offWishes = plan.offWishes;
         energy = energyWith(plan.profile.norm());
         for (int i = 0; i < count; i++) {
             change.clear(CompiledProject.NONE);
@@ -80,6 +83,7 @@ public final class FineSearch {
         }
         plan.currents.deviationsAmps(deviationsAmps);
         plan.leaning = leaning;
+        plan.offWishes = offWishes;
     }
 
     private FineDraws choose(SplittableRandom random) {
@@ -101,12 +105,14 @@ public final class FineSearch {
                 + deviationsAmps
                 + compiled.project.objective().boards() * plan.boardsUsed
                 + heat.hasteAmps() * plan.order.readySeconds()
-                + heat.leanAmps() * leaning;
+                + heat.leanAmps() * leaning
+                + heat.wishAmps() * offWishes;
     }
 
     private void judge(SplittableRandom random) {
         double deviationsBefore = deviationsAmps;
         double leaningBefore = leaning;
+        double offWishesBefore = offWishes;
         boolean moves = change.panel != CompiledProject.NONE;
         long overload = moves ? plan.currents.overload(change.panel) : 0;
         work(1);
@@ -119,6 +125,7 @@ public final class FineSearch {
             work(-1);
             deviationsAmps = deviationsBefore;
             leaning = leaningBefore;
+            offWishes = offWishesBefore;
         }
     }
 
@@ -142,6 +149,9 @@ public final class FineSearch {
             int from = plan.instantOf[load];
             int to = change.instants[i];
             if (mask != next) {
+                offWishes += sign
+                        * PhaseWishes.parts(compiled.wishes().offUnits(load, next)
+                                - compiled.wishes().offUnits(load, mask));
                 plan.currents.add(load, change.panel, mask, -sign);
                 plan.currents.add(load, change.panel, next, sign);
             }

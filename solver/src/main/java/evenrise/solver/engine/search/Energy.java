@@ -18,6 +18,9 @@ import evenrise.solver.engine.state.PlanSums;
  * small inrush comes before great, the less the cooler it is. A board brings its loads on close to each other, so they are
  * best alike; but a group that changes boards seldom pays before its fellows have come, too. So what is unlike on one board
  * costs something in the same way.
+ *
+ * <p>Where a bound says who had best sit on which phases ({@link evenrise.solver.engine.PhaseShares}), it costs something to
+ * sit elsewhere. The best loading is often far from even, and from an even one single changes do not lead there.
  */
 public final class Energy {
     /** Order of the norm, as a number of squarings: from 2⁵ = 32 to 2¹⁰ = 1024. Found by experiment. */
@@ -36,6 +39,9 @@ public final class Energy {
 
     /** How much it counts that amplifiers of one board are unlike, in temperatures. Found by experiment. */
     private static final double MIX = 10;
+
+    /** How much it counts where loads had best sit, in temperatures. Found by experiment. */
+    private static final double WISH = 1.5;
 
     private final boolean hasStages;
     private final boolean isPlain;
@@ -80,7 +86,8 @@ public final class Energy {
         return sums.objectiveWith(norm)
                 + hasteAmps() * sums.roles().readySeconds()
                 + leanAmps() * sums.leaning()
-                + mixAmps() * sums.unlikeness();
+                + mixAmps() * sums.unlikeness()
+                + wishAmps() * sums.offWishes();
     }
 
     /** What a second of waiting counts now. */
@@ -92,6 +99,11 @@ public final class Energy {
     /** What it costs now that small inrush comes before great; it fades faster than the heat. */
     private double leanAmps() {
         return hasStages && isPlain ? LEAN * temperature * Math.sqrt(temperature / hottest) : 0;
+    }
+
+    /** What it costs now that a load is not on the phases where it had best sit. */
+    private double wishAmps() {
+        return hasStages ? WISH * temperature : 0;
     }
 
     /** What it costs now that a board has amplifiers that are unlike; no small change alters that. */
@@ -107,6 +119,6 @@ public final class Energy {
 
     /** All that small changes are judged by; of temperature 0 where nothing is annealed. */
     FineHeat heat() {
-        return new FineHeat(temperature, doublings, hasteAmps(), leanAmps());
+        return new FineHeat(temperature, doublings, hasteAmps(), leanAmps(), wishAmps());
     }
 }

@@ -37,6 +37,7 @@ public final class Planner {
         this.request = request;
         this.compiled = new CompiledProject(
                 request.project(), request.placesAll(), request.from().filter(plan -> request.keepsFrom()));
+        compiled.wish(bounds.shares());
         this.progress = new SearchProgress(startNanos, listener);
     }
 

@@ -18,6 +18,7 @@ import evenrise.model.project.SlotLayout;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.SwitchedBy;
 import evenrise.model.rules.ProjectIndex;
+import evenrise.solver.engine.PhaseShares;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -176,6 +177,8 @@ public final class CompiledProject {
     final EventLoad eventLoad;
     /** By load, how much more an amplifier draws above its base as it comes on than amplifiers do on average, in thousandths of that. */
     public final long[] lean;
+
+    private PhaseWishes wishes;
     /** What a load without a place or output is charged. */
     final long unassignedCharge;
 
@@ -373,6 +376,7 @@ public final class CompiledProject {
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         hasSingleTimes = this.earlier != null || Arrays.stream(fixedOnMicros).anyMatch(fixed -> fixed != NONE);
         lean = lean();
+        wishes = new PhaseWishes(this, PhaseShares.NONE);
         eventLoad = new EventLoad(this);
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
     }
@@ -388,6 +392,15 @@ public final class CompiledProject {
                 && earlier == null
                 && !eventLoad.isAsked()
                 && !limits.areBelowSupply();
+    }
+
+    /** Takes the phases on which loads had best sit; before any plan is made on this. */
+    public void wish(PhaseShares shares) {
+        wishes = new PhaseWishes(this, shares);
+    }
+
+    public PhaseWishes wishes() {
+        return wishes;
     }
 
     private long[] lean() {

@@ -52,6 +52,7 @@ public final class PlanSums {
     private long innerDeviationNano;
     private long offFixedTime;
     private long leaning;
+    private long offWishes;
     private final double longestMicros;
     private int moved;
     private long overloads;
@@ -434,6 +435,7 @@ public final class PlanSums {
     }
 
     private void addCurrents(int load, Place place, int sign) {
+        offWishes += sign * compiled.wishes().offUnits(load, place.phaseMask());
         FeederTree tree = compiled.tree;
         for (int node : tree.carriers[place.panel()]) {
             currents[node].add(load, place.phaseMask(), sign);
@@ -615,6 +617,11 @@ public final class PlanSums {
      */
     public double leaning() {
         return leaning / 1000.0 / longestMicros;
+    }
+
+    /** How far loads are from the phases on which they had best sit: a sum of parts, each 1 for a load that matters as most do. */
+    public double offWishes() {
+        return PhaseWishes.parts(offWishes);
     }
 
     ChainRise chainRise() {

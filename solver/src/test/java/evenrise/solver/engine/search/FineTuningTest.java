@@ -9,6 +9,7 @@ import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.fine.FineHeat;
 import evenrise.solver.engine.fine.FineSearch;
+import evenrise.solver.engine.state.APhaseShare;
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSums;
@@ -31,6 +32,7 @@ class FineTuningTest {
     @ValueSource(longs = {1, 2, 3})
     void comeToTheEnergyOfTheSearchAndKeepEveryRule(long seed) {
         CompiledProject compiled = new CompiledProject(venue(seed));
+        compiled.wish(APhaseShare.drawn(compiled, seed));
         PlanSums sums = clean(compiled, seed);
         FineSearch fine = new FineSearch(compiled);
         Energy energy = new Energy(compiled);
@@ -105,7 +107,7 @@ class FineTuningTest {
 
         fine.take(sums);
         fine.only(one, one);
-        fine.run(CHANGES, new FineHeat(10, 5, 0, 0), new SplittableRandom(6));
+        fine.run(CHANGES, new FineHeat(10, 5, 0, 0, 0), new SplittableRandom(6));
 
         PlanSums after = plan(fine, compiled);
         assertThat(changes(sums, after)).isPositive();
