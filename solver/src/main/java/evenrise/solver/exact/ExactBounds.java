@@ -65,7 +65,7 @@ public final class ExactBounds implements SharperBounds {
             boolean counts = PlantPart.of(project).isEmpty()
                     && LadderProver.tellsPanelsApart(project)
                     && !ExactProver.isSmall(project)
-                    && !request.improves();
+                    && request.from().isEmpty();
             return counts ? new LadderProver(project, 0).shares() : PhaseShares.NONE;
         }
 
