@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** Searches that begin at nothing are told who had best sit on which phases. */
 class GuidedSearchTest {
-    private final Venue venue = Sample.venue(1, new VenueSize(2, 65, PhaseSystem.THREE_PHASE));
+    private final Venue venue = Sample.venue(1, new VenueSize(3, 65, PhaseSystem.THREE_PHASE));
 
     private static PlanningRequest request(Project project) {
         return new PlanningRequest(project, Optional.empty(), new Budget.Moves(1), 1, 1);
