@@ -21,6 +21,9 @@ final class ExactSearch {
     /** Models of more variables are not prepared at length, which would use up their time. */
     private static final int LARGE = 20_000;
 
+    /** A linear relaxation takes most of the time here, and says next to nothing of times and phases. */
+    private static final int NO_RELAXATION = 0;
+
     /** What a run ended with. */
     enum End {
         /** Nothing is left to prove. */
@@ -61,6 +64,7 @@ final class ExactSearch {
     End run() {
         while (!stopped) {
             effort.limit(solver.getParameters());
+            solver.getParameters().setLinearizationLevel(NO_RELAXATION);
             if (model.model().getBuilder().getVariablesCount() > LARGE) {
                 solver.getParameters()
                         .setCpModelProbingLevel(0)
