@@ -13,6 +13,9 @@ final class Clamps {
     private static final int FEWEST_FOR_A_SCALE = 5;
     private static final double MOST_OFF_SCALE = 1.25;
 
+    /** Part of a current that a surge may leave, and the current still be known. */
+    private static final double MOST_LEFT = 0.1;
+
     private Clamps() {}
 
     /** The order of channels by which everything fits best; the stated one unless another is much better. */
@@ -50,6 +53,14 @@ final class Clamps {
         return channels;
     }
 
+    /** Whether its surge is over by whatever form it decays, as far as a clamp's scale is concerned. */
+    private static boolean isOver(ExpectedStart expected, Phase phase, RecordedStart.Change change) {
+        double half = expected.longestHalfSeconds();
+        return half == 0
+                || expected.surgeAmps().getOrDefault(phase, 0.0) * AnyDecay.left(change.seenSeconds() / half)
+                        <= MOST_LEFT * change.amps();
+    }
+
     /** What the median start of a phase must be multiplied by to be what is expected, where that is far from 1. */
     static Map<Phase, Double> scales(MatchedStarts reading) {
         Map<Phase, List<Double>> ratios = new EnumMap<>(Phase.class);
@@ -57,9 +68,10 @@ final class Clamps {
             OptionalInt j = reading.match().recordedOf(i);
             if (j.isPresent()) {
                 RecordedStart recorded = reading.recorded().get(j.getAsInt());
-                reading.expected().get(i).readAmps().forEach((phase, amps) -> {
+                ExpectedStart expected = reading.expected().get(i);
+                expected.readAmps().forEach((phase, amps) -> {
                     RecordedStart.Change change = recorded.on(phase);
-                    if (amps > 0 && change.amps() > 0 && change.isSettled()) {
+                    if (amps > 0 && change.amps() > 0 && change.isSettled() && isOver(expected, phase, change)) {
                         ratios.computeIfAbsent(phase, any -> new ArrayList<>()).add(amps / change.amps());
                     }
                 });

@@ -81,13 +81,11 @@ public final class Observer {
             // Of another start there is nothing to be weighed, and it would take long.
             return blind;
         }
+        Map<Phase, double[]> amps = amps(order, scales);
+        Said said = new Said(new Hindsight(reading, recording.seconds(), amps, sigmas), reading, first, unknown);
         SecondLook second = new SecondLook(
-                new Said(
-                        new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
-                        reading,
-                        first,
-                        unknown),
-                seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
+                said, seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
+        new AnyDecay(said, recording.seconds(), amps, sigmas).doubt();
         return blind.with(
                 second.starts(),
                 second.unknown(),
