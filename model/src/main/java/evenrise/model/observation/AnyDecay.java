@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What is said of a current is held against all forms that a surge may decay by: exponentials, tails as a power of time, and
- * two parts. Where what flows in the end may be as planned by one of these, nothing else can be told.
+ * What is said of a current is held against several forms that a surge may decay by: exponentials, shoulders, tails as the
+ * square of time, and two parts. Where what flows in the end may be as planned by one of these, nothing else can be told.
+ * Stretched exponentials with longer tails than these are not covered.
  */
 final class AnyDecay {
     /** Standard deviations that are allowed for. */
