@@ -61,7 +61,7 @@ final class AnyDecay {
 
     /** The most that may be left of a surge after so many half-lives. */
     static double left(double halves) {
-        return halves < 1 ? 1 : Math.max(Math.pow(1 + TAIL * halves, -2), SECOND * Math.pow(2, -SLOWER * halves));
+        return halves <= 1 ? 1 : Math.max(Math.pow(1 + TAIL * halves, -2), SECOND * Math.pow(2, -SLOWER * halves));
     }
 
     /** Takes back what a surge of another form may look like. */
