@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Drawn venues that start with planted faults, recorded by physics of their own at 50 samples a second. */
 @Tag("random")
@@ -130,6 +131,21 @@ class ObserverTest {
             int[] count = counts[kind.ordinal()];
             assertThat(count[1]).as(kind + " found").isGreaterThanOrEqualTo(count[0] - count[0] / 100);
         }
+    }
+
+    /** Long tails, shoulders and two parts: what they leave of a surge is no other current, no exchange and no scale. */
+    @ParameterizedTest
+    @ValueSource(longs = {6001, 6013})
+    void raisesNoAlarmAtASoundPlantWhoseSurgesDecayAsNoExponentialDoes(long seed) {
+        Layout layout = layout(seed);
+
+        Observation seen = observed(layout, new SimulatedStart(layout, 0, SPREAD, new Random(seed), true));
+
+        assertThat(seen.isRecognised()).isTrue();
+        assertThat(seen.starts()).noneMatch(each -> each.finding().isDifference());
+        assertThat(seen.unknown()).isEmpty();
+        assertThat(seen.scales()).isEmpty();
+        assertThat(seen.channels()).isEmpty();
     }
 
     /**

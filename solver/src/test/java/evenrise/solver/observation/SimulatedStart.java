@@ -91,6 +91,11 @@ final class SimulatedStart {
 
     /** @param spread standard deviation of what gear draws, as a part of what is stated */
     SimulatedStart(Layout layout, int point, double spread, Random chance) {
+        this(layout, point, spread, chance, HAS_OTHER_SHAPES);
+    }
+
+    /** @param hasOtherShapes whether surges decay as no exponential does */
+    SimulatedStart(Layout layout, int point, double spread, Random chance, boolean hasOtherShapes) {
         this.chance = chance;
         for (NodeLoads.Seen seen : layout.nodeLoads().seen(point)) {
             double factor = Math.max(0.5, 1 + spread * chance.nextGaussian());
@@ -111,7 +116,7 @@ final class SimulatedStart {
             double on = seen.placement().onSeconds().orElse(Double.NEGATIVE_INFINITY);
             double ofSurge = HAS_OTHER_SURGES ? 0.3 + 0.9 * chance.nextDouble() : 1;
             double ofHalf = HAS_OTHER_SURGES ? Math.exp(0.2 * chance.nextGaussian()) : 1;
-            int shape = HAS_OTHER_SHAPES ? 1 + chance.nextInt(3) : 0;
+            int shape = hasOtherShapes ? 1 + chance.nextInt(3) : 0;
             double surge = ofSurge * seen.placement().load().inrushPeakAmps().orElse(0) / Math.sqrt(2);
             gear.add(new Gear(
                     seen.placement().id(),
