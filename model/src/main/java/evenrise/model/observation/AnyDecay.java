@@ -81,7 +81,7 @@ final class AnyDecay {
                 }
             }
         }
-        said.unknown.removeIf(this::isOfASurge);
+        said.unknown.removeIf(this::isToldAlready);
     }
 
     private void open(int i) {
@@ -229,24 +229,11 @@ final class AnyDecay {
                 fit.part(0), scatter * Math.sqrt(fit.variance(0)), fit.part(1), scatter * Math.sqrt(fit.variance(1)));
     }
 
-    /** Whether it follows so closely upon a start on its phases that it may be that one's surge. */
-    private boolean isOfASurge(RecordedStart unknown) {
-        double at = unknown.seconds() - said.half;
+    /** Whether on each of its phases it is the step of a planned start, which stands for that one already. */
+    private boolean isToldAlready(RecordedStart unknown) {
         return unknown.steps().entrySet().stream()
-                .allMatch(step -> said.starts.stream().anyMatch(each -> {
-                    double since = at - said.due(each);
-                    double surge = each.expected().surgeAmps().getOrDefault(step.getKey(), 0.0);
-                    double half = LONGER * each.expected().longestHalfSeconds();
-                    double jump = step.getValue().jumpAmps();
-                    boolean isTheSame = each.recorded()
-                            .map(start -> step.getValue().equals(start.steps().get(step.getKey())))
-                            .orElse(false);
-                    return isTheSame
-                            || half > 0
-                                    && since > -2 * said.half
-                                    && (jump < 0
-                                            ? -jump <= surge * left(since / half)
-                                            : since < 8 * said.half && jump <= SLOPES * surge);
-                }));
+                .allMatch(step -> said.starts.stream()
+                        .flatMap(each -> each.recorded().stream())
+                        .anyMatch(start -> step.getValue().equals(start.steps().get(step.getKey()))));
     }
 }
