@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,6 +29,8 @@ class PagePicturesTest {
     private static final String REFRESH = "evenrise.refresh";
     private static final Path FIGURES = Path.of("../docs/figures");
     private static final int TILES = 12;
+    private static final int MOST_PICTURES = 20;
+
     /** Of the whole range from black to white, on the mean over all tiles. */
     private static final double TOLERANCE = 0.03;
 
@@ -81,7 +84,7 @@ class PagePicturesTest {
     @EnumSource(Look.class)
     void isLikeTheKeptPicture(Look look) throws IOException {
         open(look);
-        byte[] picture = browser.picture();
+        byte[] picture = settled();
         if (Boolean.getBoolean(REFRESH)) {
             Files.write(FIGURES.resolve(look.file), picture);
         }
@@ -94,7 +97,7 @@ class PagePicturesTest {
     @EnumSource(Look.class)
     void anotherFontIsNotNoticed(Look look) throws IOException {
         open(look);
-        byte[] picture = browser.picture();
+        byte[] picture = settled();
 
         browser.script("document.body.style.fontFamily = 'serif'");
 
@@ -105,11 +108,24 @@ class PagePicturesTest {
     @Test
     void aMissingDrawingWouldBeNoticed() throws IOException {
         open(Look.SEQUENCE_DARK);
-        byte[] whole = browser.picture();
+        byte[] whole = settled();
 
         browser.script("document.getElementById('drawing').remove()");
 
         assertThat(difference(browser.picture(), whole)).isGreaterThan(TOLERANCE);
+    }
+
+    /** Once nothing moves any more: a slow machine is still scrolling and drawing after the page has answered. */
+    private byte[] settled() {
+        byte[] before = browser.picture();
+        for (int i = 0; i < MOST_PICTURES; i++) {
+            byte[] now = browser.picture();
+            if (Arrays.equals(before, now)) {
+                return now;
+            }
+            before = now;
+        }
+        return before;
     }
 
     private static double difference(byte[] one, byte[] other) throws IOException {
