@@ -68,7 +68,7 @@ final class Proofs implements BoundSource {
     /** The short arguments that it stands between are not lost where the part fails. */
     private void begin(Bounds early, Incumbent incumbent) {
         try {
-            sharper.ifPresent(part -> part.begin(early, incumbent));
+            sharper.filter(part -> !hasFailed).ifPresent(part -> part.begin(early, incumbent));
         } catch (RuntimeException | Error e) {
             hasFailed = true;
             failed(e);

@@ -15,10 +15,12 @@ import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PhaseShares;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.SharperBounds;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -95,6 +97,28 @@ class ProofsTest {
     }
 
     @Test
+    void passOnWhoHadBestSitWhere() {
+        Part part = new Part(true);
+
+        assertThat(new Proofs(request, notes::add, Optional.of(part)).shares()).isSameAs(part.shares);
+    }
+
+    /** The failure is said once, and the part is not asked again. */
+    @Test
+    void leaveASearchWithoutGuidanceWhereThePartFails() {
+        Part part = new Part(true);
+        part.failure = new NoClassDefFoundError("a solver");
+        Proofs proofs = new Proofs(request, notes::add, Optional.of(part));
+
+        assertThat(proofs.shares()).isSameAs(PhaseShares.NONE);
+        work(proofs);
+
+        assertThat(notes).singleElement().asString().contains("ended early");
+        assertThat(proofs.bounds()).contains(ProvenBounds.of(request.project()));
+        assertThat(part.sharper).isNull();
+    }
+
+    @Test
     void leaveProjectsToShortArgumentsThatDoNotSuitThePart() {
         Proofs proofs = new Proofs(request, notes::add, Optional.of(new Part(false)));
 
@@ -149,6 +173,7 @@ class ProofsTest {
         private final boolean suits;
         private Bounds sharper;
         private Error failure;
+        private final PhaseShares shares = new PhaseShares(Map.of("a load", new double[] {0, 1}));
         private boolean isStopped;
 
         Part(boolean suits) {
@@ -163,6 +188,14 @@ class ProofsTest {
         @Override
         public Work on(PlanningRequest request, Consumer<String> note) {
             return new Work() {
+                @Override
+                public PhaseShares shares() {
+                    if (failure != null) {
+                        throw failure;
+                    }
+                    return shares;
+                }
+
                 @Override
                 public void begin(Bounds known, BoundSource.Incumbent incumbent) {
                     if (failure != null) {
