@@ -22,8 +22,8 @@ public interface BoundSource {
     void work(Project project, Budget budget, long seed, Incumbent incumbent);
 
     /**
-     * Who had best sit on which phases, by what a bound shares out; asked once, before a search begins. Any answer is one
-     * that plans may be found with.
+     * Who had best sit on which phases, by what a bound shares out; asked once, before a search begins. Guidance alone:
+     * whatever it says, every plan can still be found.
      */
     default PhaseShares shares() {
         return PhaseShares.NONE;

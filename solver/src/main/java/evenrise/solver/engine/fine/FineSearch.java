@@ -150,8 +150,8 @@ public final class FineSearch {
             int to = change.instants[i];
             if (mask != next) {
                 offWishes += sign
-                        * PhaseWishes.parts(compiled.wishes().offUnits(load, next)
-                                - compiled.wishes().offUnits(load, mask));
+                        * PhaseWishes.parts(
+                                compiled.wishes.offUnits(load, next) - compiled.wishes.offUnits(load, mask));
                 plan.currents.add(load, change.panel, mask, -sign);
                 plan.currents.add(load, change.panel, next, sign);
             }

@@ -31,13 +31,18 @@ public final class Planner {
         this(request, listener, BoundSource.NONE);
     }
 
-    /** The same with a source of bounds at its side; the search ends when the best plan is proven to be that. */
+    /**
+     * The same with a source of bounds at its side, which may say beforehand who had best sit where; the search ends when the
+     * best plan is proven to be that.
+     */
     public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
         this.bounds = bounds;
         this.request = request;
         this.compiled = new CompiledProject(
-                request.project(), request.placesAll(), request.from().filter(plan -> request.keepsFrom()));
-        compiled.wish(bounds.shares());
+                request.project(),
+                request.placesAll(),
+                request.from().filter(plan -> request.keepsFrom()),
+                bounds.shares());
         this.progress = new SearchProgress(startNanos, listener);
     }
 

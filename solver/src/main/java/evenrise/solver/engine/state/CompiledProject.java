@@ -178,7 +178,8 @@ public final class CompiledProject {
     /** By load, how much more an amplifier draws above its base as it comes on than amplifiers do on average, in thousandths of that. */
     public final long[] lean;
 
-    private PhaseWishes wishes;
+    /** On which phases loads had best sit. */
+    public final PhaseWishes wishes;
     /** What a load without a place or output is charged. */
     final long unassignedCharge;
 
@@ -193,6 +194,15 @@ public final class CompiledProject {
      * @param earlier a plan from which every move costs what the objective says
      */
     public CompiledProject(Project project, boolean placesAll, Optional<Plan> earlier) {
+        this(project, placesAll, earlier, PhaseShares.NONE);
+    }
+
+    /**
+     * The same, to be planned with guidance.
+     *
+     * @param guidance who had best sit on which phases
+     */
+    public CompiledProject(Project project, boolean placesAll, Optional<Plan> earlier, PhaseShares guidance) {
         this.project = project;
         hasFurtherParts = PlantPart.isUsedIn(project);
         ProjectIndex index = new ProjectIndex(project);
@@ -376,7 +386,7 @@ public final class CompiledProject {
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         hasSingleTimes = this.earlier != null || Arrays.stream(fixedOnMicros).anyMatch(fixed -> fixed != NONE);
         lean = lean();
-        wishes = new PhaseWishes(this, PhaseShares.NONE);
+        wishes = new PhaseWishes(this, guidance);
         eventLoad = new EventLoad(this);
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
     }
@@ -392,15 +402,6 @@ public final class CompiledProject {
                 && earlier == null
                 && !eventLoad.isAsked()
                 && !limits.areBelowSupply();
-    }
-
-    /** Takes the phases on which loads had best sit; before any plan is made on this. */
-    public void wish(PhaseShares shares) {
-        wishes = new PhaseWishes(this, shares);
-    }
-
-    public PhaseWishes wishes() {
-        return wishes;
     }
 
     private long[] lean() {

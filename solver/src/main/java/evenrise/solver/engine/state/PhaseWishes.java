@@ -15,17 +15,17 @@ public final class PhaseWishes {
 
     PhaseWishes(CompiledProject compiled, PhaseShares shares) {
         offUnits = new long[compiled.loadCount()][1 << compiled.phaseCount];
-        double[] meanAmps = new double[2];
+        double[] sumAmps = new double[2];
         int[] count = new int[2];
         for (int load = 0; load < offUnits.length; load++) {
             int kind = comesLast(compiled, load) ? 1 : 0;
-            meanAmps[kind] += amps(compiled, load);
+            sumAmps[kind] += amps(compiled, load);
             count[kind]++;
         }
         for (int load = 0; load < offUnits.length; load++) {
             int kind = comesLast(compiled, load) ? 1 : 0;
             double[] share = shares.byLoad().get(compiled.loads[load].id());
-            double matters = meanAmps[kind] > 0 ? amps(compiled, load) * count[kind] / meanAmps[kind] : 0;
+            double matters = sumAmps[kind] > 0 ? amps(compiled, load) * count[kind] / sumAmps[kind] : 0;
             for (int mask = 0; share != null && mask < offUnits[load].length; mask++) {
                 offUnits[load][mask] = Math.round(UNITS * matters * (1 - share[mask]));
             }

@@ -435,7 +435,7 @@ public final class PlanSums {
     }
 
     private void addCurrents(int load, Place place, int sign) {
-        offWishes += sign * compiled.wishes().offUnits(load, place.phaseMask());
+        offWishes += sign * compiled.wishes.offUnits(load, place.phaseMask());
         FeederTree tree = compiled.tree;
         for (int node : tree.carriers[place.panel()]) {
             currents[node].add(load, place.phaseMask(), sign);

@@ -31,8 +31,9 @@ class FineTuningTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3})
     void comeToTheEnergyOfTheSearchAndKeepEveryRule(long seed) {
-        CompiledProject compiled = new CompiledProject(venue(seed));
-        compiled.wish(APhaseShare.drawn(compiled, seed));
+        Project project = venue(seed);
+        CompiledProject compiled =
+                new CompiledProject(project, false, Optional.empty(), APhaseShare.drawn(project, seed));
         PlanSums sums = clean(compiled, seed);
         FineSearch fine = new FineSearch(compiled);
         Energy energy = new Energy(compiled);

@@ -1,5 +1,7 @@
 package evenrise.solver.engine.state;
 
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
 import evenrise.solver.engine.PhaseShares;
 import java.util.HashMap;
 import java.util.Map;
@@ -9,13 +11,14 @@ import java.util.SplittableRandom;
 public final class APhaseShare {
     private APhaseShare() {}
 
-    public static PhaseShares drawn(CompiledProject compiled, long seed) {
+    public static PhaseShares drawn(Project project, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
+        int masks = 1 << project.supply().system().phases().size();
         Map<String, double[]> shares = new HashMap<>();
-        for (int load = 0; load < compiled.loadCount(); load++) {
-            double[] share = random.doubles(1 << compiled.phaseCount).toArray();
+        for (Load load : project.loads()) {
+            double[] share = random.doubles(masks).toArray();
             if (random.nextInt(5) > 0) {
-                shares.put(compiled.loads[load].id(), share);
+                shares.put(load.id(), share);
             }
         }
         return new PhaseShares(shares);

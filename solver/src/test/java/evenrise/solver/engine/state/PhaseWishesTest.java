@@ -12,6 +12,7 @@ import evenrise.solver.sample.Sample;
 import evenrise.solver.sample.VenueSize;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -27,8 +28,8 @@ class PhaseWishesTest {
                 flash("desk", 1, 10, 20, 0).processing(),
                 flash("small", 1, 10, 0, 50).amplifier(),
                 flash("great", 1, 10, 0, 150).amplifier());
-        CompiledProject compiled = new CompiledProject(project);
-        compiled.wish(new PhaseShares(Map.of("small", onA(), "great", onA(), "desk", onA())));
+        CompiledProject compiled =
+                guided(project, new PhaseShares(Map.of("small", onA(), "great", onA(), "desk", onA())));
 
         assertThat(off(compiled, "small", B)).isCloseTo(0.5, within(1e-3));
         assertThat(off(compiled, "great", B)).isCloseTo(1.5, within(1e-3));
@@ -47,9 +48,8 @@ class PhaseWishesTest {
 
     @Test
     void theSumFollowsEveryChangeOfPlaceAndItsUndoing() {
-        CompiledProject compiled =
-                new CompiledProject(Sample.venue(3, VenueSize.ofPanels(3)).project());
-        compiled.wish(APhaseShare.drawn(compiled, 3));
+        Project project = Sample.venue(3, VenueSize.ofPanels(3)).project();
+        CompiledProject compiled = guided(project, APhaseShare.drawn(project, 3));
         PlanSums sums = new PlanSums(compiled);
         SplittableRandom random = new SplittableRandom(3);
         for (int i = 0; i < 2_000; i++) {
@@ -67,6 +67,10 @@ class PhaseWishesTest {
                 .isEqualTo(PlanSums.of(compiled, sums.snapshot()).offWishes());
     }
 
+    private static CompiledProject guided(Project project, PhaseShares shares) {
+        return new CompiledProject(project, false, Optional.empty(), shares);
+    }
+
     private static double[] onA() {
         double[] share = new double[8];
         share[A] = 1;
@@ -76,7 +80,7 @@ class PhaseWishesTest {
     private static double off(CompiledProject compiled, String id, int mask) {
         for (int load = 0; load < compiled.loadCount(); load++) {
             if (compiled.loads[load].id().equals(id)) {
-                return PhaseWishes.parts(compiled.wishes().offUnits(load, mask));
+                return PhaseWishes.parts(compiled.wishes.offUnits(load, mask));
             }
         }
         throw new AssertionError(id);
