@@ -21,7 +21,7 @@ final class LadderLoads {
     final int[] poles;
     final double[] baseAmps;
     final double[] runningAmps;
-    /** Whether a load may sit in a panel. */
+    /** By load and place of {@link LadderPanels}. */
     final boolean[][] maySitIn;
 
     /** What each climber draws above its base as it comes on, and 0 at the end for a phase that none of them sits on. */

@@ -5,6 +5,7 @@ import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.project.SlotLayout;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,10 +37,9 @@ final class LadderPanels {
         this.panels = project.panels();
         this.tellsApart = tellsApart;
         ObjectiveWeights weights = project.objective();
-        balances.add(new Balance(weights.supplyImbalance(), Optional.empty()));
-        if (!tellsApart && panels.stream().allMatch(panel -> hasAllPhases(project, panel))) {
-            balances.set(0, new Balance(weights.supplyImbalance() + weights.panelImbalance(), Optional.empty()));
-        }
+        boolean addUp = ProvenBounds.panelsDeviateAsMuch(project);
+        double ofPanels = !tellsApart && addUp ? weights.panelImbalance() : 0;
+        balances.add(new Balance(weights.supplyImbalance() + ofPanels, Optional.empty()));
         for (int i = 0; tellsApart && i < panels.size(); i++) {
             if (hasAllPhases(project, panels.get(i))) {
                 balances.add(new Balance(weights.panelImbalance(), Optional.of(i)));

@@ -10,7 +10,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The ladder of one box as a linear program, in which loads may be cut in pieces; it is asked for multipliers alone. */
+/**
+ * The ladder of one box as a linear program, in which loads may be cut in pieces. A bound takes its multipliers alone, a search
+ * who sits where.
+ */
 final class LadderProgram implements AutoCloseable {
     private final LadderLoads loads;
     private final MPSolver solver;
