@@ -1,12 +1,11 @@
 package evenrise.model.observation;
 
 import evenrise.model.observation.ObservedStart.Finding;
+import evenrise.model.observation.Stretches.Line;
 import evenrise.model.project.Phase;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is said of a current is held against several forms that a surge may decay by: exponentials, shoulders, tails as the
@@ -17,46 +16,29 @@ final class AnyDecay {
     /** Standard deviations that are allowed for. */
     private static final double SURE = 3;
 
-    /** Half-lives may be so much longer than stated (common practice, no source). */
+    /** Half-lives may be so much longer than stated (chosen, no source). */
     private static final double LONGER = 1.3;
 
     /** A tail that has halved after a half-life goes on as the square of 1 + so much of the half-lives. */
     private static final double TAIL = Math.sqrt(2) - 1;
 
-    /** The slower of two parts, and how much slower it is (both common practice, no source). */
+    /** The slower of two parts, and how much slower it is (both chosen, no source). */
     private static final double SECOND = 0.3;
 
     private static final double SLOWER = 0.35;
 
-    /** Slopes tell no more than so much of what is left, since no form is known. */
+    /** Slopes tell no more than so much of what is left, since no form is known (chosen, no source). */
     private static final double SLOPES = 1.5;
 
-    /** Squared deviation of a sample, in variances: of some 65 samples it is above that by chance in one of twenty. */
+    /** Squared deviation of a sample, in variances: the mean of some 65 is above that by chance in one of twenty. */
     private static final double CLEAR = 1.3;
 
-    private static final int FEWEST = 3;
-    private static final int MOST = 12;
-    private static final int AT_THE_END = 8;
-
     private final Said said;
-    private final double[] seconds;
-    private final Map<Phase, double[]> amps;
-    private final Map<Phase, Double> sigmas;
-    private final double[] moments;
+    private final Stretches stretches;
 
-    /** Mean and slope at the end of some samples, and the standard deviations of both. */
-    private record Line(double amps, double sigma, double slope, double slopeSigma) {}
-
-    AnyDecay(Said said, double[] seconds, Map<Phase, double[]> amps, Map<Phase, Double> sigmas) {
+    AnyDecay(Said said, Stretches stretches) {
         this.said = said;
-        this.seconds = seconds;
-        this.amps = amps;
-        this.sigmas = sigmas;
-        List<Double> all = new ArrayList<>();
-        said.starts.forEach(each -> all.add(said.due(each)));
-        said.starts.stream().filter(each -> each.recorded().isPresent()).forEach(each -> all.add(said.seen(each)));
-        said.unknown.forEach(each -> all.add(each.seconds() - said.half));
-        this.moments = all.stream().mapToDouble(each -> each).sorted().toArray();
+        this.stretches = stretches;
     }
 
     /** The most that may be left of a surge after so many half-lives. */
@@ -104,28 +86,23 @@ final class AnyDecay {
 
     /** Whether what may be left of its surge hides nothing: then it is as planned. */
     private boolean isKnown(ObservedStart start) {
-        return sigmas.keySet().stream()
-                .filter(phase -> start.expected().amps(phase) > 0)
-                .allMatch(phase -> {
-                    int[] after = rows(said.due(start), 1);
-                    int[] end = Arrays.copyOfRange(after, Math.max(0, after.length - AT_THE_END), after.length);
-                    return end.length >= FEWEST
-                            && own(
-                                            start.expected(),
-                                            phase,
-                                            0,
-                                            line(phase, end),
-                                            seconds[end[end.length - 1]] - said.due(start))
-                                    <= SURE * Likeness.SPREAD * start.expected().amps(phase);
-                });
+        double due = said.due(start);
+        return phases(start).allMatch(phase -> {
+            Optional<Line> end = stretches.end(phase, due);
+            return end.isPresent()
+                    && own(start.expected(), phase, 0, end.get(), due)
+                            <= SURE * Likeness.SPREAD * start.expected().amps(phase);
+        });
+    }
+
+    private Stream<Phase> phases(ObservedStart start) {
+        return stretches.phases().filter(phase -> start.expected().amps(phase) > 0);
     }
 
     /** Whether on each phase no more and no less flows in the end than a surge of some form may leave. */
     private boolean mayBeAsPlanned(ObservedStart start) {
         boolean isClear = isClear(start);
-        return sigmas.keySet().stream()
-                .filter(phase -> start.expected().amps(phase) > 0)
-                .allMatch(phase -> mayBeAsPlanned(start.expected(), phase, said.due(start), isClear));
+        return phases(start).allMatch(phase -> mayBeAsPlanned(start.expected(), phase, said.due(start), isClear));
     }
 
     /** Whether samples fit what is said so well that what came on before must have decayed as it is modelled. */
@@ -140,38 +117,40 @@ final class AnyDecay {
     }
 
     private boolean mayBeAsPlanned(ExpectedStart expected, Phase phase, double due, boolean isClear) {
-        int[] before = rows(due, -1);
-        int[] after = rows(due, 1);
-        if (before.length < FEWEST || after.length < FEWEST) {
+        Optional<Line> before = stretches.before(phase, due);
+        Optional<Line> end = stretches.end(phase, due);
+        if (before.isEmpty() || end.isEmpty()) {
             return false;
         }
-        Line was = line(phase, before);
-        int[] end = Arrays.copyOfRange(after, Math.max(0, after.length - AT_THE_END), after.length);
-        Line is = line(phase, end);
-        double since = seconds[end[end.length - 1]] - due;
+        Line was = before.get();
+        Line is = end.get();
         double rise = is.amps() - was.amps();
         double noise = SURE * Math.hypot(is.sigma(), was.sigma());
         double read = Math.min(expected.readAmps(phase), expected.amps(phase));
         double spread = SURE * Likeness.SPREAD;
-        double falls = Math.max(0, -was.slope()) + SURE * was.slopeSigma();
         double earlier = isClear
                 ? 0
-                : Math.min(falls * since, earlier(expected, phase, seconds[before[before.length - 1]], due + since));
-        double most = (1 + spread) * expected.amps(phase)
-                + own(expected, phase, amps.get(phase)[after[0]] - was.amps(), is, since);
+                : Math.min(falls(was) * (is.seconds() - due), earlier(expected, phase, was.seconds(), is.seconds()));
+        double jump = stretches.firstAmps(phase, due) - was.amps();
+        double most = (1 + spread) * expected.amps(phase) + own(expected, phase, jump, is, due);
         return rise <= most + noise && rise >= (1 - spread) * read - earlier - noise;
     }
 
+    /** How fast a current falls at most, in amperes a second. */
+    private static double falls(Line line) {
+        return Math.max(0, -line.slope()) + SURE * line.slopeSigma();
+    }
+
     /** What may be left of its own surge. */
-    private double own(ExpectedStart expected, Phase phase, double jump, Line end, double since) {
+    private double own(ExpectedStart expected, Phase phase, double jump, Line end, double due) {
         double half = LONGER * expected.longestHalfSeconds();
+        double since = end.seconds() - due;
         double surge = Math.max(expected.surgeAmps().getOrDefault(phase, 0.0), jump);
         if (half == 0) {
             return 0;
         }
         double stated = surge * left(since / half);
-        double falls = Math.max(0, -end.slope()) + SURE * end.slopeSigma();
-        double seen = SLOPES * falls * Math.max((since + half / TAIL) / 2, half / SLOWER / Math.log(2));
+        double seen = SLOPES * falls(end) * Math.max((since + half / TAIL) / 2, half / SLOWER / Math.log(2));
         return Math.min(stated, seen);
     }
 
@@ -187,46 +166,6 @@ final class AnyDecay {
             }
         }
         return sum;
-    }
-
-    /** Samples on one side up to the next moment at which something may come on; the last ones of them. */
-    private int[] rows(double due, int side) {
-        double interval = 2 * said.half;
-        double bound = side * Double.POSITIVE_INFINITY;
-        for (double each : moments) {
-            if (side * (each - due) > interval) {
-                bound = side * Math.min(side * bound, side * each);
-            }
-        }
-        double from = side < 0 ? Math.max(bound + 1.5 * interval, due - Hindsight.BEFORE) : due + 1.5 * interval;
-        double to = side < 0 ? due - 0.5 * interval : Math.min(bound - 0.5 * interval, due + Hindsight.AFTER);
-        List<Integer> rows = new ArrayList<>();
-        for (int i = 0; i < seconds.length && seconds[i] <= to; i++) {
-            if (seconds[i] >= from) {
-                rows.add(i);
-            }
-        }
-        return rows.stream()
-                .skip(side < 0 ? Math.max(0, rows.size() - MOST) : 0)
-                .mapToInt(each -> each)
-                .toArray();
-    }
-
-    /** Through samples, as it is at the last of them. */
-    private Line line(Phase phase, int[] rows) {
-        double[] values = amps.get(phase);
-        double[][] columns = new double[2][rows.length];
-        double[] read = new double[rows.length];
-        double last = seconds[rows[rows.length - 1]];
-        for (int k = 0; k < rows.length; k++) {
-            columns[0][k] = 1;
-            columns[1][k] = seconds[rows[k]] - last;
-            read[k] = values[rows[k]];
-        }
-        LeastSquares fit = new LeastSquares(columns, read);
-        double scatter = Math.max(sigmas.get(phase), Math.sqrt(fit.squares() / Math.max(1, rows.length - 2)));
-        return new Line(
-                fit.part(0), scatter * Math.sqrt(fit.variance(0)), fit.part(1), scatter * Math.sqrt(fit.variance(1)));
     }
 
     /** Whether on each of its phases it is the step of a planned start, which stands for that one already. */

@@ -85,7 +85,7 @@ public final class Observer {
         Said said = new Said(new Hindsight(reading, recording.seconds(), amps, sigmas), reading, first, unknown);
         SecondLook second = new SecondLook(
                 said, seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
-        new AnyDecay(said, recording.seconds(), amps, sigmas).doubt();
+        new AnyDecay(said, new Stretches(said, recording.seconds(), amps, sigmas)).doubt();
         return blind.with(
                 second.starts(),
                 second.unknown(),
