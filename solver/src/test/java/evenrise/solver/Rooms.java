@@ -59,6 +59,7 @@ final class Rooms {
             "solver.engine.nearby",
             "solver.tidy",
             "solver.bounds",
+            "solver.exhaustive",
             "solver.exact",
             "solver.sample",
             "solver.table",

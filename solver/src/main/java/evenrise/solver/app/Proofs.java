@@ -65,6 +65,11 @@ final class Proofs implements BoundSource {
         }
     }
 
+    @Override
+    public boolean takesAProcessor() {
+        return sharper.map(SharperBounds.Work::takesAProcessor).orElse(false);
+    }
+
     /** The short arguments that it stands between are not lost where the part fails. */
     private void begin(Bounds early, Incumbent incumbent) {
         try {

@@ -29,6 +29,11 @@ public interface BoundSource {
         return PhaseShares.NONE;
     }
 
+    /** Whether it is worth a processor of its own, so that beside it one search less is run. */
+    default boolean takesAProcessor() {
+        return false;
+    }
+
     /** Ends the work soon; may be called from any thread, also before the work has begun. */
     void stop();
 

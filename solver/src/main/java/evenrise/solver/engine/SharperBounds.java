@@ -37,6 +37,11 @@ public interface SharperBounds {
             return PhaseShares.NONE;
         }
 
+        /** Whether it is worth a processor of its own: where it may well prove the best plan, soon. */
+        default boolean takesAProcessor() {
+            return false;
+        }
+
         /**
          * What takes so little work that it need not wait until short arguments are through.
          *

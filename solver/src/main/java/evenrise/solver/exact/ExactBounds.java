@@ -10,11 +10,13 @@ import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.PhaseShares;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.SharperBounds;
+import evenrise.solver.exhaustive.ExhaustiveProver;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Of projects of a few panels by who shares a phase; of small ones, after that, by the exact model; of plants with feeder
+ * Of small projects with one panel by looking at all that could be better; of others with a few panels by who shares a
+ * phase, and, where they are small, after that by the exact model; of plants with feeder
  * trees, systems or scenes by what their sources must bear.
  */
 public final class ExactBounds implements SharperBounds {
@@ -37,6 +39,7 @@ public final class ExactBounds implements SharperBounds {
 
     private static final class Provers implements Work {
         private final PlanningRequest request;
+        private final Consumer<String> note;
         private final Optional<ExactProver> exact;
         private final Optional<PhaseProver> phases;
         private final Optional<DistributionProver> distribution;
@@ -48,7 +51,8 @@ public final class ExactBounds implements SharperBounds {
 
         Provers(PlanningRequest request, Consumer<String> note) {
             this.request = request;
-            boolean isPlain = PlantPart.of(request.project()).isEmpty();
+            this.note = note;
+            boolean isPlain = isPlain();
             phases =
                     isPlain && PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
             exact = isPlain && ExactProver.isSmall(request.project())
@@ -62,7 +66,7 @@ public final class ExactBounds implements SharperBounds {
         @Override
         public PhaseShares shares() {
             Project project = request.project();
-            boolean counts = PlantPart.of(project).isEmpty()
+            boolean counts = isPlain()
                     && LadderProver.tellsPanelsApart(project)
                     && !ExactProver.isSmall(project)
                     && request.from().isEmpty();
@@ -72,7 +76,7 @@ public final class ExactBounds implements SharperBounds {
         @Override
         public void begin(Bounds known, BoundSource.Incumbent incumbent) {
             Project project = request.project();
-            if (PlantPart.of(project).isEmpty() && LadderProver.suits(project)) {
+            if (isPlain() && LadderProver.suits(project)) {
                 ladderAmps = new LadderProver(project, known.peakInrushAmps()).amps(() -> stopped);
                 incumbent.bound(ProvenBounds.objective(project, known, ladderAmps));
             }
@@ -85,12 +89,47 @@ public final class ExactBounds implements SharperBounds {
             if (ladderAmps > 0) {
                 incumbent.bound(ProvenBounds.objective(request.project(), known, ladderAmps));
             }
-            proven = ExactKnown.peak(known.peakInrushAmps());
+            if (takesAProcessor() && isLookedThrough(better, incumbent)) {
+                return;
+            }
+            proven = ExactKnown.peak(bounds.peakInrushAmps());
             phases.ifPresent(prover -> shared(prover, better, incumbent));
             if (!stopped && exact.isPresent()) {
                 sequenced(incumbent);
                 exact.get().know(proven);
                 exact.get().work(request.project(), request.budget(), request.seed(), incumbent);
+            }
+        }
+
+        @Override
+        public boolean takesAProcessor() {
+            return isPlain() && ExhaustiveProver.suits(request.project());
+        }
+
+        private boolean isPlain() {
+            return PlantPart.of(request.project()).isEmpty();
+        }
+
+        /** Whether nothing is left to prove. */
+        private boolean isLookedThrough(Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
+            Project project = request.project();
+            ExhaustiveEffort effort = new ExhaustiveEffort(request.budget());
+            ExhaustiveProver prover = new ExhaustiveProver(
+                    project,
+                    effort.mostSteps(),
+                    () -> stopped || effort.isUp(),
+                    new SlotProgram(project)::of,
+                    incumbent);
+            double peakAmps = prover.peakAmps();
+            if (peakAmps > bounds.peakInrushAmps()) {
+                bounds = bounds.withPeakInrushAmps(peakAmps);
+                better.accept(bounds);
+            }
+            try {
+                return prover.prove(bounds.objective());
+            } catch (Unfit e) {
+                note.accept("less is proven of this project: " + e.getMessage());
+                return false;
             }
         }
 

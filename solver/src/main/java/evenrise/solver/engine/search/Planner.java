@@ -54,7 +54,7 @@ public final class Planner {
         progress.begin(first, PlanScoreCalculator.score(start));
         boolean isGentle = request.improves() && start.hardCharge() == 0;
         synchronized (searches) {
-            for (int i = 0; i < request.threads(); i++) {
+            for (int i = 0; i < searchCount(); i++) {
                 searches.add(Search.annealing(first.copy(), request, isGentle, i, startNanos, progress));
             }
         }
@@ -95,6 +95,12 @@ public final class Planner {
     public Optional<Plan> best() {
         return progress.best()
                 .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(compiled).toPlan(best.snapshot())));
+    }
+
+    /** One less where a proof goes on beside them that is worth a processor; at least one. */
+    private int searchCount() {
+        boolean isShared = request.budget() instanceof Budget.Time && bounds.takesAProcessor();
+        return isShared ? Math.max(1, request.threads() - 1) : request.threads();
     }
 
     /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */
