@@ -229,6 +229,12 @@ public record Load(
         needsGroups = needsGroups.map(List::copyOf);
     }
 
+    /** Whether it may sit in a panel by what it states itself: the panels that it allows, and one that is fixed. */
+    public boolean maySitIn(String panel) {
+        return (panels.isEmpty() || panels.contains(panel))
+                && fixed.panel().orElse(panel).equals(panel);
+    }
+
     /** Whether it is a motor by what its equipment says. */
     public boolean isMotor() {
         return equipment.flatMap(Equipment::motor).isPresent();

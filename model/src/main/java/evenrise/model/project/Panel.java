@@ -152,6 +152,16 @@ public record Panel(
         return ratedAmps * continuousFractionUnder(supply);
     }
 
+    /**
+     * Whether a breaker may take these slots, whoever else sits there: none of them is reserved, and for one that is switched
+     * each is made for that.
+     */
+    public boolean takes(List<Integer> slots, boolean isSwitched) {
+        return slots.stream().noneMatch(reservedSlots::contains)
+                && (!isSwitched
+                        || switchedSlots.map(made -> made.containsAll(slots)).orElse(true));
+    }
+
     /** Greatest rms current that its neutral may carry. */
     public double neutralAmps() {
         return ratedAmps * neutralFactor;

@@ -117,9 +117,7 @@ public final class Seats {
         OptionalDouble stated = load.lineToNeutralVolts();
         boolean isVoltage = stated.isEmpty()
                 || Math.abs(point.lineToNeutralVolts() - stated.getAsDouble()) <= VOLTAGE_WITHIN * stated.getAsDouble();
-        return isVoltage
-                && (load.panels().isEmpty() || load.panels().contains(panel.id()))
-                && load.fixed().panel().map(panel.id()::equals).orElse(true);
+        return isVoltage && load.maySitIn(panel.id());
     }
 
     private static Set<Set<Phase>> phases(Load load, Panel panel, Point point, boolean isSwitchedBreaker) {
@@ -127,13 +125,8 @@ public final class Seats {
         Set<Set<Phase>> all = new LinkedHashSet<>();
         for (int slot = 1; slot <= panel.slots(); slot++) {
             List<Integer> span = layout.span(slot, load.poles());
-            boolean suits = !span.isEmpty()
-                    && load.fixed().slot().orElse(slot) == slot
-                    && span.stream().noneMatch(panel.reservedSlots()::contains)
-                    && (!isSwitchedBreaker
-                            || panel.switchedSlots()
-                                    .map(kept -> kept.containsAll(span))
-                                    .orElse(true));
+            boolean suits =
+                    !span.isEmpty() && load.fixed().slot().orElse(slot) == slot && panel.takes(span, isSwitchedBreaker);
             if (suits) {
                 Set<Phase> touched = EnumSet.noneOf(Phase.class);
                 span.forEach(each -> touched.add(layout.phase(each)));

@@ -4,13 +4,17 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotLayout;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -71,6 +75,17 @@ final class ExactModelPlaces {
         return taken.get(kind(load));
     }
 
+    /** Of a solution, the places that are taken among {@link #taken}, by what currents see of them. */
+    static Map<Spot, Deque<Place>> bySpot(Predicate<Literal> holds, Map<Place, BoolVar> taken) {
+        Map<Spot, Deque<Place>> bySpot = new HashMap<>();
+        taken.forEach((place, literal) -> {
+            if (holds.test(literal)) {
+                bySpot.computeIfAbsent(place.spot(), any -> new ArrayDeque<>()).add(place);
+            }
+        });
+        return bySpot;
+    }
+
     /** 1 where the load sits in the panel. */
     LinearExpr in(String load, String panel) {
         return where(load, spot -> spot.panel().equals(panel));
@@ -105,7 +120,7 @@ final class ExactModelPlaces {
         for (Load load : loads) {
             Map<Spot, BoolVar> chosen = new LinkedHashMap<>();
             for (Spot spot : bySpot.keySet()) {
-                if (mayUse(load, spot.panel())) {
+                if (load.maySitIn(spot.panel())) {
                     BoolVar literal = model.newBoolVar("");
                     chosen.put(spot, literal);
                     loadsIn.computeIfAbsent(spot, any -> LinearExpr.newBuilder())
@@ -122,11 +137,6 @@ final class ExactModelPlaces {
                 model.addEquality(loadsIn.getOrDefault(spot, LinearExpr.newBuilder()), ExactModelUnits.sum(literals)));
     }
 
-    private static boolean mayUse(Load load, String panel) {
-        return (load.panels().isEmpty() || load.panels().contains(panel))
-                && load.fixed().panel().orElse(panel).equals(panel);
-    }
-
     /** Places that fit such a breaker, in any panel: slot, switched-slot, and a fixed slot. */
     private List<Place> fitting(Load load) {
         List<Place> fitting = new ArrayList<>();
@@ -138,20 +148,12 @@ final class ExactModelPlaces {
                         span.stream().map(layout::phase).distinct().sorted().toList();
                 if (phases.size() == load.poles()
                         && load.fixed().slot().orElse(slot) == slot
-                        && span.stream().allMatch(each -> takes(panel, each, load))) {
+                        && panel.takes(span, load.switched())) {
                     fitting.add(new Place(new Spot(panel.id(), phases), span));
                 }
             }
         }
         return fitting;
-    }
-
-    private static boolean takes(Panel panel, int slot, Load load) {
-        return !panel.reservedSlots().contains(slot)
-                && (!load.switched()
-                        || panel.switchedSlots()
-                                .map(slots -> slots.contains(slot))
-                                .orElse(true));
     }
 
     private void apart(String one, String other) {

@@ -10,7 +10,6 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
@@ -150,7 +149,8 @@ final class ExactModelPlan {
         List<Assignment> assignments = new ArrayList<>();
         for (Load load : project.loads()) {
             ExactModelPlaces.Spot spot = chosen(holds, places.spots(load));
-            ExactModelPlaces.Place place = free.computeIfAbsent(places.taken(load), all -> places(holds, all))
+            ExactModelPlaces.Place place = free.computeIfAbsent(
+                            places.taken(load), all -> ExactModelPlaces.bySpot(holds, all))
                     .get(spot)
                     .pop();
             Optional<ExactModelBoards.Output> output =
@@ -165,17 +165,6 @@ final class ExactModelPlan {
                     .build());
         }
         return Plan.builder().boards(settings).assignments(assignments).build();
-    }
-
-    private static Map<ExactModelPlaces.Spot, Deque<ExactModelPlaces.Place>> places(
-            Predicate<Literal> holds, Map<ExactModelPlaces.Place, BoolVar> all) {
-        Map<ExactModelPlaces.Spot, Deque<ExactModelPlaces.Place>> bySpot = new HashMap<>();
-        all.forEach((place, literal) -> {
-            if (holds.test(literal)) {
-                bySpot.computeIfAbsent(place.spot(), any -> new ArrayDeque<>()).add(place);
-            }
-        });
-        return bySpot;
     }
 
     private static <T> T chosen(Predicate<Literal> holds, Map<T, BoolVar> literals) {

@@ -9,7 +9,6 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.solver.exact.ExactModelPlaces.Place;
 import evenrise.solver.exact.ExactModelPlaces.Spot;
-import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -25,7 +24,11 @@ final class SlotProgram {
         this.project = project;
     }
 
-    /** As {@link evenrise.solver.exhaustive.SlotChooser}. */
+    /**
+     * As {@link evenrise.solver.exhaustive.SlotChooser}.
+     *
+     * @throws Unfit where there is no solver on this platform, or it does not say
+     */
     Optional<Map<String, Integer>> of(Map<String, List<Phase>> phases) {
         NativeSolver.load();
         String panel = project.panels().get(0).id();
@@ -37,24 +40,21 @@ final class SlotProgram {
         }
         CpSolver solver = new CpSolver();
         solver.getParameters().setNumWorkers(1).setCatchSigintSignal(false);
-        if (solver.solve(model) == CpSolverStatus.INFEASIBLE) {
+        CpSolverStatus status = solver.solve(model);
+        if (status == CpSolverStatus.INFEASIBLE) {
             return Optional.empty();
         }
-        Map<Map<Place, BoolVar>, Map<Spot, Deque<Integer>>> free = new IdentityHashMap<>();
+        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+            throw new Unfit("whether panel " + panel + " has slots for a plan was not found out: " + status);
+        }
+        Map<Map<Place, BoolVar>, Map<Spot, Deque<Place>>> free = new IdentityHashMap<>();
         Map<String, Integer> slots = new HashMap<>();
         for (Load load : project.loads()) {
-            Map<Place, BoolVar> taken = places.taken(load);
-            Map<Spot, Deque<Integer>> own = free.computeIfAbsent(taken, any -> {
-                Map<Spot, Deque<Integer>> bySpot = new HashMap<>();
-                taken.forEach((place, literal) -> {
-                    if (solver.booleanValue(literal)) {
-                        bySpot.computeIfAbsent(place.spot(), none -> new ArrayDeque<>())
-                                .add(place.slot());
-                    }
-                });
-                return bySpot;
-            });
-            slots.put(load.id(), own.get(new Spot(panel, phases.get(load.id()))).pop());
+            Place place = free.computeIfAbsent(
+                            places.taken(load), all -> ExactModelPlaces.bySpot(solver::booleanValue, all))
+                    .get(new Spot(panel, phases.get(load.id())))
+                    .pop();
+            slots.put(load.id(), place.slot());
         }
         return Optional.of(slots);
     }

@@ -6,8 +6,7 @@ import java.util.List;
 
 /**
  * Switched loads by kind: alike, and on the same of the phases that are watched; alike in time alone, where they are on none
- * of these. In the order in which a tree
- * of sequences looks at them: by role, and by falling excess.
+ * of these. In the order in which a tree of sequences looks at them: by role, and by falling excess.
  */
 final class LoadKinds {
     /**

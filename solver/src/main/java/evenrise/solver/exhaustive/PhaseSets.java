@@ -22,14 +22,14 @@ final class PhaseSets {
     int[] of(Load load) {
         TreeSet<Integer> sets = new TreeSet<>();
         for (Panel panel : project.panels()) {
-            if (mayUse(load, panel)) {
+            if (load.maySitIn(panel.id())) {
                 SlotLayout layout = new SlotLayout(panel, project.supply().system());
                 for (int slot = 1; slot <= panel.slots(); slot++) {
                     List<Integer> span = layout.span(slot, load.poles());
                     int set = bits(span.stream().map(layout::phase).toList());
                     if (Integer.bitCount(set) == load.poles()
                             && load.fixed().slot().orElse(slot) == slot
-                            && span.stream().allMatch(each -> takes(panel, each, load))) {
+                            && panel.takes(span, load.switched())) {
                         sets.add(set);
                     }
                 }
@@ -47,18 +47,5 @@ final class PhaseSets {
 
     private int bits(List<Phase> some) {
         return some.stream().mapToInt(phase -> 1 << phases.indexOf(phase)).reduce(0, (one, other) -> one | other);
-    }
-
-    private static boolean mayUse(Load load, Panel panel) {
-        return (load.panels().isEmpty() || load.panels().contains(panel.id()))
-                && load.fixed().panel().orElse(panel.id()).equals(panel.id());
-    }
-
-    private static boolean takes(Panel panel, int slot, Load load) {
-        return !panel.reservedSlots().contains(slot)
-                && (!load.switched()
-                        || panel.switchedSlots()
-                                .map(slots -> slots.contains(slot))
-                                .orElse(true));
     }
 }
