@@ -98,7 +98,8 @@ public final class ExhaustiveProver {
     }
 
     /**
-     * Works until the best plan is proven to be that, or the work allowed is done.
+     * Works until the best plan is proven to be that, until it is clear that no plan keeps every rule, or until the work
+     * allowed is done.
      *
      * @param knownAmps what no objective stays below
      * @return whether nothing is left to prove
@@ -124,7 +125,7 @@ public final class ExhaustiveProver {
         double proven = Math.max(knownAmps, share.getAsDouble());
         tell(proven);
         double width = FIRST_BEYOND * proven;
-        while (best() - proven > MARGIN_AMPS) {
+        while (best() - proven > MARGIN_AMPS && proven <= small.dearestAmps) {
             double target = best() - proven <= (1 + LITTLE) * width ? best() : proven + width;
             if (look(share.getAsDouble(), target) == Look.UNDECIDED) {
                 return false;

@@ -12,6 +12,7 @@ import evenrise.model.rules.Tolerances;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.exhaustive.Timetable.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,9 @@ final class SmallProject {
     /** Whether no load can come on a little before one of an earlier role and still be forgiven. */
     final boolean tellsRolesApart;
 
+    /** No plan costs more, in ampere-equivalents: all inrush at once on one phase, in the longest time. */
+    final double dearestAmps;
+
     private final Map<String, BoardType> types = new HashMap<>();
 
     /** By load, board and output. */
@@ -75,6 +79,16 @@ final class SmallProject {
         deviationWeight = weights.supplyImbalance() + weights.panelImbalance();
         tellsRolesApart = ProvenBounds.tellsRolesApart(project);
         project.boardTypes().forEach(type -> types.put(type.id(), type));
+        dearestAmps = weights.peakInrush()
+                        * project.loads().stream()
+                                .mapToDouble(load -> load.baseAmps() + load.excessAmps())
+                                .sum()
+                + deviationWeight
+                        * project.loads().stream()
+                                .mapToDouble(load -> load.poles() * load.runningAmps())
+                                .sum()
+                + weights.duration() * longestSeconds()
+                + weights.boards() * boards.size();
         loads = loads();
         usable = new boolean[loads.size()][boards.size()][mostOutputs() + 1];
         for (SmallLoad load : loads) {
@@ -123,9 +137,7 @@ final class SmallProject {
     private boolean mayUse(Load load, Board on, int output) {
         return load.fixed().board().orElse(on.id()).equals(on.id())
                 && load.fixed().output().orElse(output) == output
-                && on.reaches().stream()
-                        .anyMatch(panel -> load.fixed().panel().orElse(panel).equals(panel)
-                                && (load.panels().isEmpty() || load.panels().contains(panel)));
+                && on.reaches().stream().anyMatch(load::maySitIn);
     }
 
     /** From when one load comes on until another may; -1 where nothing is asked. */
@@ -147,6 +159,15 @@ final class SmallProject {
                 };
             case AMPLIFIER -> wait;
         };
+    }
+
+    /** All boards after one another, each as slow as it can be. */
+    private double longestSeconds() {
+        return boards.stream()
+                .map(board -> types.get(board.type()))
+                .mapToDouble(type -> Collections.max(type.startDelaySeconds())
+                        + (type.outputs() - 1) * Collections.max(type.stepSeconds()))
+                .sum();
     }
 
     private List<SmallLoad> loads() {

@@ -97,6 +97,9 @@ class ExhaustiveProverTest {
                     assertThat(said.bestAmps).as("best plan, seed %d", seed).isLessThan(least + MARGIN_AMPS);
                     proven++;
                 } else {
+                    assertThat(said.bound)
+                            .as("bound without a plan, seed %d", seed)
+                            .isLessThan(1_000);
                     without++;
                 }
             }
