@@ -38,8 +38,10 @@ final class BudgetOptions {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Searches side by side, of which the best plan is kept. Default: with --time one for each "
-                    + "processor, at most 8; with --moves 1.")
+            description =
+                    "Searches side by side, of which the best plan is kept; with --time, one of several proves instead "
+                            + "where a small project may be proven. Default: with --time one for each processor, at most 8; "
+                            + "with --moves 1.")
     private Integer threads;
 
     /** @throws ParameterException where a number is out of range */

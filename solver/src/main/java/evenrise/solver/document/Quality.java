@@ -74,7 +74,7 @@ final class Quality {
                 "Searched",
                 value,
                 "seed " + by.seed() + ", "
-                        + (by.threads() == 1 ? "one search" : by.threads() + " searches, the best kept"));
+                        + (by.threads() == 1 ? "one thread" : by.threads() + " threads, the best plan kept"));
     }
 
     /** Never silent: that nothing is open is said, too. */

@@ -54,7 +54,7 @@ public final class Planner {
         progress.begin(first, PlanScoreCalculator.score(start));
         boolean isGentle = request.improves() && start.hardCharge() == 0;
         synchronized (searches) {
-            for (int i = 0; i < searchCount(); i++) {
+            for (int i = 0; i < searchCount(request, bounds); i++) {
                 searches.add(Search.annealing(first.copy(), request, isGentle, i, startNanos, progress));
             }
         }
@@ -98,7 +98,7 @@ public final class Planner {
     }
 
     /** One less where a proof goes on beside them that is worth a processor; at least one. */
-    private int searchCount() {
+    static int searchCount(PlanningRequest request, BoundSource bounds) {
         boolean isShared = request.budget() instanceof Budget.Time && bounds.takesAProcessor();
         return isShared ? Math.max(1, request.threads() - 1) : request.threads();
     }

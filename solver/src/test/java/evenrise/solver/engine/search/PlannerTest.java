@@ -108,8 +108,33 @@ class PlannerTest {
         assertThat(found.violations()).isEmpty();
     }
 
+    @Test
+    void oneSearchGivesWayWhereAProofBesideThemIsWorthAProcessor() {
+        BoundSource worthIt = new Failing(new IllegalStateException()) {
+            @Override
+            public boolean takesAProcessor() {
+                return true;
+            }
+        };
+
+        assertThat(Planner.searchCount(request(new Budget.Time(Duration.ofSeconds(1)), 3), worthIt))
+                .isEqualTo(2);
+        assertThat(Planner.searchCount(request(new Budget.Time(Duration.ofSeconds(1)), 1), worthIt))
+                .as("one is always there")
+                .isEqualTo(1);
+        assertThat(Planner.searchCount(request(new Budget.Moves(1), 3), worthIt))
+                .as("with counted moves it proves afterwards")
+                .isEqualTo(3);
+        assertThat(Planner.searchCount(request(new Budget.Time(Duration.ofSeconds(1)), 3), BoundSource.NONE))
+                .isEqualTo(3);
+    }
+
+    private static PlanningRequest request(Budget budget, int threads) {
+        return new PlanningRequest(aProject().build(), Optional.empty(), budget, 1, threads);
+    }
+
     /** A prover may run out of memory, miss a native symbol or have a bug. */
-    private static final class Failing implements BoundSource {
+    private static class Failing implements BoundSource {
         private final Throwable trouble;
         private final List<Throwable> told = new ArrayList<>();
 
